@@ -8908,14 +8908,6 @@
         <translation>im Band</translation>
     </message>
     <message>
-        <source>mean deviation, %1</source>
-        <translation>mittlere Abw., %1</translation>
-    </message>
-    <message>
-        <source>worst past edge, %1</source>
-        <translation>Spitze jenseits, %1</translation>
-    </message>
-    <message>
         <source>Excursions</source>
         <translation>Bandverletzungen</translation>
     </message>
@@ -8946,10 +8938,6 @@
     <message>
         <source>cost</source>
         <translation>Kosten</translation>
-    </message>
-    <message>
-        <source>room above beer, %1</source>
-        <translation>Raum über Bier, %1</translation>
     </message>
     <message>
         <source>kWh for each %1·day</source>
@@ -11238,6 +11226,18 @@ Sicherheit:%1</translation>
             <numerusform>%n Notiz</numerusform>
             <numerusform>%n Notizen</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>mean deviation</source>
+        <translation>mittlere Abw.</translation>
+    </message>
+    <message>
+        <source>worst past edge</source>
+        <translation>Spitze jenseits</translation>
+    </message>
+    <message>
+        <source>room above beer</source>
+        <translation>Raum über Bier</translation>
     </message>
 </context>
 </TS>

@@ -159,15 +159,18 @@ TEST_F(ReportCommandTest, TheFiguresAreUnroundedAndOnePerLine)
 {
     write("run.csv");
     const std::string csv = program.read("run.csv");
-    EXPECT_THAT(csv, StartsWith("part,of,figure,value,unit\r\n"));
+    EXPECT_THAT(csv, StartsWith("id,part,of,figure,value,unit\r\n"));
     // From the worked example in DEVELOPERS.md.
-    EXPECT_DOUBLE_EQ(figureAfter(csv, "Stages,Hold,\"mean deviation, °C\","), 0.21875);
-    EXPECT_DOUBLE_EQ(figureAfter(csv, "Stages,Hold,covered,"), 0.8);
-    EXPECT_NEAR(figureAfter(csv, "Energy,Whole run,kWh,"), 0.90, 1e-12);
-    EXPECT_NEAR(figureAfter(csv, "Energy,Whole run,minimum,"), 0.79, 1e-12);
-    EXPECT_NEAR(figureAfter(csv, "Energy,Whole run,maximum,"), 1.41, 1e-12);
-    EXPECT_DOUBLE_EQ(figureAfter(csv, "Excursions,2026-03-07T01:30:00+00:00,outside,"), 2.0);
-    EXPECT_DOUBLE_EQ(figureAfter(csv, "Excursions,2026-03-07T05:30:00+00:00,outside,"), 1.0);
+    EXPECT_DOUBLE_EQ(figureAfter(csv, "stages.mean_deviation,Stages,Hold,mean deviation,"),
+                     0.21875);
+    EXPECT_DOUBLE_EQ(figureAfter(csv, "stages.coverage,Stages,Hold,covered,"), 0.8);
+    EXPECT_NEAR(figureAfter(csv, "energy.kwh,Energy,Whole run,kWh,"), 0.90, 1e-12);
+    EXPECT_NEAR(figureAfter(csv, "energy.kwh_low,Energy,Whole run,minimum,"), 0.79, 1e-12);
+    EXPECT_NEAR(figureAfter(csv, "energy.kwh_high,Energy,Whole run,maximum,"), 1.41, 1e-12);
+    EXPECT_DOUBLE_EQ(
+        figureAfter(csv, "excursions.outside,Excursions,2026-03-07T01:30:00+00:00,outside,"), 2.0);
+    EXPECT_DOUBLE_EQ(
+        figureAfter(csv, "excursions.outside,Excursions,2026-03-07T05:30:00+00:00,outside,"), 1.0);
     EXPECT_EQ(std::count(csv.begin(), csv.end(), '\n'), std::count(csv.begin(), csv.end(), '\r'));
 }
 
@@ -194,7 +197,7 @@ TEST_F(ReportCommandTest, ASetupIsASeason)
     ASSERT_EQ(outcome.status, 0) << outcome.err;
     const std::string csv = program.read("season.csv");
     EXPECT_THAT(csv, HasSubstr("1 batch of Loop: 1 left it. It used 0.90 kWh"));
-    EXPECT_NEAR(figureAfter(csv, "Energy and money,Sum,kWh,"), 0.90, 1e-12);
+    EXPECT_NEAR(figureAfter(csv, "energy.sum.kwh,Energy and money,Sum,kWh,"), 0.90, 1e-12);
 }
 
 TEST_F(ReportCommandTest, AnUnknownBatchListsSuggestions)

@@ -84,7 +84,7 @@ TEST_F(ReportDialogTest, WritesInTheBackgroundAndReportsIt)
     press();
     ASSERT_TRUE(said.wait(20'000));
     EXPECT_TRUE(said[0][0].toString().contains("out.csv"));
-    EXPECT_TRUE(contentOf(path("out.csv")).startsWith("part,of,figure"));
+    EXPECT_TRUE(contentOf(path("out.csv")).startsWith("id,part,of,figure"));
 }
 
 TEST_F(ReportDialogTest, ANameWithoutItsEndingGetsIt)
@@ -108,7 +108,7 @@ TEST_F(ReportDialogTest, AsksBeforeItReplacesAFile)
     QSignalSpy said(m_dialog, &ReportDialog::said);
     press();
     ASSERT_TRUE(said.wait(20'000));
-    EXPECT_TRUE(contentOf(path("out.csv")).startsWith("part,of,figure"));
+    EXPECT_TRUE(contentOf(path("out.csv")).startsWith("id,part,of,figure"));
 }
 
 TEST_F(ReportDialogTest, ReportsWhatCouldNotBeWrittenAndStays)

@@ -152,17 +152,18 @@ TEST_F(ReportTest, FormulasAreEscapedAndNumbersAreNot)
     document.kind = "k";
     document.title = "=1+1";
     Table table;
+    table.id = "t";
     table.title = "T";
-    table.columns = {words("name"), figures("figure", "K"), words("text")};
+    table.columns = {words("n", "name"), figures("f", "figure", "K"), words("w", "text")};
     table.rows = {{{"+name"}, {"−0.5", "-0.5"}, {"-5"}},
                   {{"\tx"}, {"1e-7", "1e-7"}, {"@a,\"b\"\r\nc"}}};
     document.add(table);
     const Rows rows = parsed(asCsv(document));
-    EXPECT_EQ(rows[2], QStringList({"report", "", "of", "'=1+1", ""}));
-    EXPECT_EQ(rows[3], QStringList({"T", "'+name", "figure", "-0.5", "K"}));
-    EXPECT_EQ(rows[4], QStringList({"T", "'+name", "text", "'-5", ""}));
-    EXPECT_EQ(rows[5], QStringList({"T", "'\tx", "figure", "1e-7", "K"}));
-    EXPECT_EQ(rows[6], QStringList({"T", "'\tx", "text", "'@a,\"b\"\r\nc", ""}));
+    EXPECT_EQ(rows[2], QStringList({"report.of", "report", "", "of", "'=1+1", ""}));
+    EXPECT_EQ(rows[3], QStringList({"t.f", "T", "'+name", "figure", "-0.5", "K"}));
+    EXPECT_EQ(rows[4], QStringList({"t.w", "T", "'+name", "text", "'-5", ""}));
+    EXPECT_EQ(rows[5], QStringList({"t.f", "T", "'\tx", "figure", "1e-7", "K"}));
+    EXPECT_EQ(rows[6], QStringList({"t.w", "T", "'\tx", "text", "'@a,\"b\"\r\nc", ""}));
 }
 
 TEST(PlainText, StaysOnOneLineInItsOwnDirection)
@@ -201,7 +202,7 @@ TEST_F(ReportTest, NamesOfAnyKindAreWritten)
     while (!xml.atEnd())
         xml.readNext();
     EXPECT_FALSE(xml.hasError()) << xml.errorString().toStdString();
-    EXPECT_EQ(parsed(asCsv(document))[2][3], QString::fromStdString(ugly)) << "complete in the CSV";
+    EXPECT_EQ(parsed(asCsv(document))[2][4], QString::fromStdString(ugly)) << "complete in the CSV";
     for (const Form form : {Form::pdf, Form::png, Form::svg})
         EXPECT_TRUE(rendered(document, form, ReportOptions{}));
 }
@@ -217,10 +218,10 @@ TEST(LongTexts, WrapAndContinueOnTheNextPage)
     document.headline = longText;
     document.footer = longText;
     document.add(Paragraph{longText, Tone::lead});
-    document.add(Bullets{{longText, QString("two words ").repeated(1'000)}});
+    document.add(Bullets{"long", {longText, QString("two words ").repeated(1'000)}});
     Table table;
     table.title = "T";
-    table.columns = {words("name"), figures("figure"), wideWords("text")};
+    table.columns = {words("n", "name"), figures("f", "figure"), wideWords("w", "text")};
     for (int i = 0; i < 150; ++i)
         table.rows.push_back({{longText}, {"1", "1"}, {longText}});
     document.add(table);

@@ -32,7 +32,7 @@ TEST_F(ReportTest, TheFiguresAreThoseOfTheReview)
     ASSERT_TRUE(review);
     const Rows rows = parsed(asCsv(of({"Pale 1"})));
     for (const QStringList& row : rows)
-        EXPECT_EQ(row.size(), 5);
+        EXPECT_EQ(row.size(), 6);
     EXPECT_EQ(value(rows, "sentence", "", "verdict"), ui::shown(review->words.headline) + u'.');
     EXPECT_EQ(value(rows, "Energy", "Total metered", "kWh"),
               rawNumber(review->figures.energy.whole.kwh));

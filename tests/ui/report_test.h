@@ -71,8 +71,8 @@ protected:
                   const QString& figure) const
     {
         for (const QStringList& row : rows) {
-            if (row[0] == part && row[1] == item && row[2] == figure)
-                return row[3];
+            if (row[1] == part && row[2] == item && row[3] == figure)
+                return row[4];
         }
         return {};
     }

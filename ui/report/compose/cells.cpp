@@ -21,19 +21,27 @@ QString rawNumber(double value)
     return ui::shown(shortestText(value));
 }
 
-Column words(const QString& title)
+Cell worded(Cell cell, const QString& text)
 {
-    return {title, {}, false, false};
+    cell.text = text;
+    return cell;
 }
 
-Column wideWords(const QString& title)
+Column words(const char* id, const QString& title)
 {
-    return {title, {}, false, true};
+    return {id, title};
 }
 
-Column figures(const QString& title, const QString& unit)
+Column wideWords(const char* id, const QString& title)
 {
-    return {title, unit, true, false};
+    Column column = words(id, title);
+    column.wide = true;
+    return column;
+}
+
+Column figures(const char* id, const QString& title, const QString& unit)
+{
+    return {id, title, unit, true};
 }
 
 Cell Cells::text(const std::string& utf8) const
@@ -56,7 +64,7 @@ Cell Cells::number(std::optional<double> value, int decimals, const QString& uni
 Cell Cells::count(std::size_t number) const
 {
     const QString text = QString::number(number);
-    return {text, text};
+    return {text, text, "1"};
 }
 
 Cell Cells::share(std::optional<double> share) const
@@ -71,6 +79,13 @@ Cell Cells::instant(Instant at) const
     return {ui::shown(localText(at, m_zone)), ui::shown(localIso(at, m_zone))};
 }
 
+Cell Cells::span(Span span) const
+{
+    const Cell start = instant(span.start);
+    const Cell end = instant(span.end);
+    return {ui::Words::tr("%1 to %2").arg(start.text, end.text), start.raw + u'/' + end.raw};
+}
+
 Cell Cells::length(std::optional<double> ms) const
 {
     if (!ms)
@@ -83,29 +98,30 @@ Cell Cells::temperature(double celsius) const
 {
     const TemperatureUnit unit = m_settings.temperatureUnit();
     const Temperature value = Temperature::celsius(celsius);
-    return {ui::shown(temperatureText(value, unit, 1, ui::decimalSign())),
-            rawNumber(valueIn(value, unit)), degrees()};
+    return {ui::shown(temperatureText(value, unit, 1, ui::decimalSign())), rawNumber(celsius),
+            QStringLiteral("°C")};
 }
 
 Cell Cells::difference(std::optional<double> kelvins, int decimals) const
 {
     if (!kelvins)
         return absent();
-    return {ui::signedText(inUnit(*kelvins), decimals), rawNumber(inUnit(*kelvins)), degrees()};
+    return {ui::signedText(inUnit(*kelvins), decimals), rawNumber(*kelvins), "K"};
 }
 
 Cell Cells::perDegreeDay(std::optional<double> kwh) const
 {
-    const TemperatureUnit unit = m_settings.temperatureUnit();
-    return number(kwh ? std::optional(perDegree(*kwh, unit)) : std::nullopt, 3,
-                  QStringLiteral("kWh/(%1·day)").arg(degrees()));
+    if (!kwh || !std::isfinite(*kwh))
+        return absent();
+    return {ui::numberText(perDegree(*kwh, m_settings.temperatureUnit()), 3), rawNumber(*kwh),
+            QStringLiteral("kWh/(K·d)")};
 }
 
 Cell Cells::pastEdge(double kelvins) const
 {
     if (!(kelvins > 0.0))
         return absent();
-    return {ui::numberText(inUnit(kelvins), 1), rawNumber(inUnit(kelvins)), degrees()};
+    return {ui::numberText(inUnit(kelvins), 1), rawNumber(kelvins), "K"};
 }
 
 Cell Cells::kwh(const analysis::EnergyFigure& energy) const
@@ -141,6 +157,13 @@ Cell Cells::money(std::optional<double> amount) const
         return absent();
     return {ui::shown(moneyText(*amount, m_settings.currency, ui::decimalSign())),
             rawNumber(*amount), ui::shown(m_settings.currency)};
+}
+
+Column Cells::differences(const char* id, const QString& name) const
+{
+    Column column = figures(id, QStringLiteral("%1, %2").arg(name, degrees()), "K");
+    column.name = name;
+    return column;
 }
 
 QString Cells::degrees() const

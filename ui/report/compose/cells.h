@@ -1,5 +1,6 @@
 // Quantities as cells of a report's tables: text in the units of the logbook, with the user's
-// decimal sign, and the raw figure with it. An absent quantity is a dash without a figure.
+// decimal sign, and with it the raw figure in the units of the JSON answers (°C, K, h, kWh, W,
+// shares as fractions), whatever the logbook's. An absent quantity is a dash without a figure.
 #pragma once
 
 #include "core/analysis/energy_figure.h"
@@ -23,10 +24,11 @@ public:
     Cell share(std::optional<double> share) const; ///< raw: a fraction
     Cell instant(Instant at) const;                ///< with the year
     Cell length(std::optional<double> ms) const;   ///< raw: hours
+    Cell span(Span span) const;                    ///< raw: an interval after ISO 8601
     Cell temperature(double celsius) const;        ///< with the unit
     /// With a sign, without the unit.
     Cell difference(std::optional<double> kelvins, int decimals = 2) const;
-    /// kWh for a kelvin and day of lift, in kWh/(°F·day) or kWh/(°C·day).
+    /// kWh for each kelvin and day of lift; the text without the unit.
     Cell perDegreeDay(std::optional<double> kwh) const;
     Cell pastEdge(double kelvins) const; ///< a dash for 0
     Cell kwh(const analysis::EnergyFigure& energy) const;
@@ -36,13 +38,17 @@ public:
     Cell watts(std::optional<double> watts) const;
     Cell money(std::optional<double> amount) const;
 
+    /// A column of differences: "mean deviation, °F" on pages, "mean deviation" in K in the CSV.
+    Column differences(const char* id, const QString& name) const;
+
     /// "°F"
     QString degrees() const;
-    double inUnit(double kelvins) const;
     const LogbookSettings& settings() const { return m_settings; }
     const Zone& zone() const { return m_zone; }
 
 private:
+    double inUnit(double kelvins) const;
+
     const LogbookSettings& m_settings;
     const Zone& m_zone;
 };
@@ -50,8 +56,13 @@ private:
 /// The shortest text that reads back as the same number, with a point.
 QString rawNumber(double value);
 
-Column words(const QString& title);
-Column wideWords(const QString& title);
-Column figures(const QString& title, const QString& unit = {});
+/// A cell with another text for people.
+Cell worded(Cell cell, const QString& text);
+
+/// `id` is not a QString, so that it can't be made from a translated text.
+Column words(const char* id, const QString& title);
+Column wideWords(const char* id, const QString& title);
+/// `unit`: of the raw figures; empty where the cells name it, as for money.
+Column figures(const char* id, const QString& title, const QString& unit = {});
 
 } // namespace holdband::report

@@ -1,5 +1,7 @@
 // A report independent of its form: headings, paragraphs, lists, tables, figures. One composer for
 // each subject fills it; one renderer for each form (PDF, HTML, CSV) shows it. Plain values.
+// `text` is for people: in their language and the logbook's units. `raw` is for programs, in the
+// units of the JSON answers; an id is English, is written down in a composer, and never changes.
 #pragma once
 
 #include "ui/charts/picture.h"
@@ -28,12 +30,13 @@ enum class Tone {
 struct Paragraph {
     QString text;
     Tone tone = Tone::plain;
-    QString figure = {}; ///< its name in the CSV; empty: it is not included there
+    QString id = {};     ///< in the CSV, after "sentence."; empty: it is not included there
+    QString figure = {}; ///< its name in the CSV
 };
 
 struct Bullets {
+    QString id; ///< in the CSV, before ".sentence"
     QStringList items;
-    bool numbered = false;
 };
 
 struct Cell {
@@ -42,19 +45,24 @@ struct Cell {
     QString raw = {};
     QString unit = {}; ///< of `raw`, if it differs from the column's
     bool strong = false;
+    /// Of a row's first cell: what is special about the row's figures ("sum"), or the fact's id.
+    QString id = {};
 };
 
 struct Column {
+    QString id; ///< of its figures, after the table's id and the row's
     QString title;
     QString unit = {}; ///< of the raw figures
     bool numeric = false;
     bool wide = false; ///< takes the remaining width, and wraps
+    QString name = {}; ///< of the figures in the CSV, where the title names the logbook's unit
 };
 
 /// Where a table is shown; some figures are best shown to people in another shape than to programs.
 enum class Shown { everywhere, onPages, amongFigures };
 
 struct Table {
+    QString id;                  ///< its figures' ids begin with it
     QString title;               ///< its name, for accessibility and in the CSV
     std::vector<Column> columns; ///< the first column names the row
     std::vector<std::vector<Cell>> rows;

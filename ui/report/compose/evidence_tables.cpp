@@ -24,25 +24,38 @@ void addSensors(Table& table, const results::Provenance& provenance, const Cells
     const bool several = beerWasShared(provenance);
     for (const results::SensorProvenance& sensor : provenance.sensors) {
         const bool room = readsRoom(sensor);
-        addFact(table, room ? ui::Words::tr("Room sensor") : ui::Words::tr("Beer sensor"),
+        addFact(table, room ? "room_sensor" : "beer_sensor",
+                room ? ui::Words::tr("Room sensor") : ui::Words::tr("Beer sensor"),
                 sensorText(sensor, cells, several && !room));
     }
     if (several)
-        addFact(table, ui::Words::tr("Readings of the beer"),
+        addFact(table, "readings", ui::Words::tr("Readings of the beer"),
                 cells.count(provenance.sensors.front().readings));
     for (const Meter& meter : provenance.meters)
-        addFact(table, ui::Words::tr("Meter"), meterText(meter));
+        addFact(table, "meter", ui::Words::tr("Meter"), meterText(meter));
 }
 
 void addLimits(Table& table, const results::Provenance& provenance, const Cells& cells)
 {
-    addFact(table, ui::Words::tr("Tolerance"), toleranceText(provenance, cells));
-    addFact(table, ui::Words::tr("Gap limit"), gapLimitText(provenance));
-    addFact(table, ui::Words::tr("Ignore shorter than"), ignoreShorterThanText(provenance));
-    addFact(table, ui::Words::tr("Settled after"), dwellText(provenance));
-    addFact(table, ui::Words::tr("Excursion ends after"), returnText(provenance));
-    addFact(table, ui::Words::tr("Coverage needed"),
-            ui::shown(shareText(provenance.coverageNeeded, 0, ui::decimalSign())));
+    const auto addLength = [&](const char* id, const QString& what, Milliseconds length,
+                               const QString& text) {
+        addFact(table, id, what, worded(cells.length(static_cast<double>(length.count())), text));
+    };
+    const auto tolerance =
+        provenance.tolerance ? std::optional(provenance.tolerance->kelvins()) : std::nullopt;
+    addFact(table, "tolerance", ui::Words::tr("Tolerance"),
+            worded(cells.difference(tolerance), toleranceText(provenance, cells)));
+    addLength("gap_limit", ui::Words::tr("Gap limit"), provenance.gapLimit,
+              gapLimitText(provenance));
+    addLength("ignore_shorter_than", ui::Words::tr("Ignore shorter than"),
+              provenance.ignoreShorterThan, ignoreShorterThanText(provenance));
+    addLength("dwell", ui::Words::tr("Settled after"), provenance.bandTimes.dwell,
+              dwellText(provenance));
+    addLength("return", ui::Words::tr("Excursion ends after"), provenance.bandTimes.returnTime,
+              returnText(provenance));
+    addFact(table, "coverage_needed", ui::Words::tr("Coverage needed"),
+            worded(cells.share(provenance.coverageNeeded),
+                   ui::shown(shareText(provenance.coverageNeeded, 0, ui::decimalSign()))));
 }
 
 /// "Room, accurate to ± 0.9 °F, 7174 readings", the beer's sensors before the room's.
@@ -87,18 +100,23 @@ QString dayOf(Instant at, const Cells& cells)
 Table basesTable(const std::vector<SideProvenance>& batches, const Cells& cells)
 {
     Table table;
+    table.id = "bases";
     table.title = ui::Words::tr("What each batch rests on");
     table.mostRows = 2'000; // a season's tables have as many
-    table.columns = {words(ui::Words::tr("Batch")),          wideWords(ui::Words::tr("span")),
-                     figures(ui::Words::tr("covered"), "1"), wideWords(ui::Words::tr("sensors")),
-                     wideWords(ui::Words::tr("meters")),     wideWords(ui::Words::tr("limits"))};
+    table.columns = {words("batch", ui::Words::tr("Batch")),
+                     wideWords("span", ui::Words::tr("span")),
+                     figures("coverage", ui::Words::tr("covered"), "1"),
+                     wideWords("sensors", ui::Words::tr("sensors")),
+                     wideWords("meters", ui::Words::tr("meters")),
+                     wideWords("limits", ui::Words::tr("limits"))};
     for (const SideProvenance& each : batches) {
         const QString name = ui::shown(each.provenance.batch);
         table.rows.push_back(
             {{each.side.isEmpty() ? name : each.side + QStringLiteral(" · ") + name},
-             {ui::Words::tr("%1 to %2")
-                  .arg(dayOf(each.provenance.span.start, cells),
-                       dayOf(each.provenance.span.end, cells))},
+             worded(cells.span(each.provenance.span),
+                    ui::Words::tr("%1 to %2")
+                        .arg(dayOf(each.provenance.span.start, cells),
+                             dayOf(each.provenance.span.end, cells))),
              cells.share(each.provenance.coverage),
              {sensorsText(each.provenance, cells)},
              {metersText(each.provenance)},
@@ -112,13 +130,11 @@ Table basesTable(const std::vector<SideProvenance>& batches, const Cells& cells)
 void addBasis(Document& document, const results::Provenance& provenance, const Origin& origin,
               const Cells& cells)
 {
-    Table table = factsTable(ui::Words::tr("Computed from"));
+    Table table = factsTable("basis", ui::Words::tr("Computed from"));
     addOrigin(table, origin, cells);
-    addFact(table, ui::Words::tr("Span"),
-            ui::Words::tr("%1 to %2")
-                .arg(cells.instant(provenance.span.start).text,
-                     cells.instant(provenance.span.end).text));
-    addFact(table, ui::Words::tr("Coverage"), coverageWords(provenance, cells));
+    addFact(table, "span", ui::Words::tr("Span"), cells.span(provenance.span));
+    addFact(table, "coverage", ui::Words::tr("Coverage"),
+            worded(cells.share(provenance.coverage), coverageWords(provenance, cells)));
     addSensors(table, provenance, cells);
     addLimits(table, provenance, cells);
     document.add(Heading{table.title});
@@ -129,7 +145,7 @@ void addBasis(Document& document, const results::Provenance& provenance, const O
 void addProvenance(Document& document, const std::vector<SideProvenance>& batches,
                    const Origin& origin, const Cells& cells, const QString& method)
 {
-    Table table = factsTable(ui::Words::tr("Computed from"));
+    Table table = factsTable("basis", ui::Words::tr("Computed from"));
     addOrigin(table, origin, cells);
     document.add(Heading{table.title});
     document.add(std::move(table));

@@ -33,13 +33,17 @@ void addEnergy(std::vector<Cell>& row, const Cells& cells, const analysis::Energ
 Table summaryTable(const NextBatch& review, const Cells& cells)
 {
     Table table;
+    table.id = "forecast";
     table.title = ui::Words::tr("What it means");
-    table.columns = {
-        words(ui::Words::tr("Setup")),        figures(QStringLiteral("kWh"), "kWh"),
-        figures(ui::Words::tr("low"), "kWh"), figures(ui::Words::tr("high"), "kWh"),
-        figures(ui::Words::tr("cost")),       figures(ui::Words::tr("cold after, h"), "h"),
-        figures(ui::Words::tr("low"), "h"),   figures(ui::Words::tr("high"), "h"),
-        words(ui::Words::tr("can it hold?"))};
+    table.columns = {words("setup", ui::Words::tr("Setup")),
+                     figures("kwh", QStringLiteral("kWh"), "kWh"),
+                     figures("kwh_low", ui::Words::tr("low"), "kWh"),
+                     figures("kwh_high", ui::Words::tr("high"), "kWh"),
+                     figures("cost", ui::Words::tr("cost")),
+                     figures("crash", ui::Words::tr("cold after, h"), "h"),
+                     figures("crash_low", ui::Words::tr("low"), "h"),
+                     figures("crash_high", ui::Words::tr("high"), "h"),
+                     words("holds", ui::Words::tr("can it hold?"))};
     for (std::size_t i = 0; i < review.setups.size(); ++i) {
         const SetupForecast& setup = review.setups[i];
         std::vector<Cell> row{cells.text(setup.setup.name)};
@@ -59,10 +63,12 @@ Table summaryTable(const NextBatch& review, const Cells& cells)
 Table stagesTable(const NextBatch& review, const Cells& cells)
 {
     Table table;
+    table.id = "forecast_stages";
     table.title = ui::Words::tr("Energy by stage");
-    table.columns = {words(ui::Words::tr("Stage")), words(ui::Words::tr("Setup")),
-                     figures(QStringLiteral("kWh"), "kWh"), figures(ui::Words::tr("low"), "kWh"),
-                     figures(ui::Words::tr("high"), "kWh")};
+    table.columns = {words("stage", ui::Words::tr("Stage")), words("setup", ui::Words::tr("Setup")),
+                     figures("kwh", QStringLiteral("kWh"), "kWh"),
+                     figures("kwh_low", ui::Words::tr("low"), "kWh"),
+                     figures("kwh_high", ui::Words::tr("high"), "kWh")};
     for (const SetupForecast& setup : review.setups) {
         for (const analysis::StageForecast& stage : setup.stages) {
             std::vector<Cell> row{cells.text(stage.label), cells.text(setup.setup.name)};
@@ -76,13 +82,14 @@ Table stagesTable(const NextBatch& review, const Cells& cells)
 Table pastTable(const NextBatch& review, const Cells& cells)
 {
     Table table;
+    table.id = "backtest";
     table.title = ui::Words::tr("How well would it have known?");
-    table.columns = {words(ui::Words::tr("Batch")),
-                     words(ui::Words::tr("Setup")),
-                     figures(ui::Words::tr("forecast, kWh"), "kWh"),
-                     figures(ui::Words::tr("low"), "kWh"),
-                     figures(ui::Words::tr("high"), "kWh"),
-                     figures(ui::Words::tr("came, kWh"), "kWh")};
+    table.columns = {words("batch", ui::Words::tr("Batch")),
+                     words("setup", ui::Words::tr("Setup")),
+                     figures("forecast", ui::Words::tr("forecast, kWh"), "kWh"),
+                     figures("low", ui::Words::tr("low"), "kWh"),
+                     figures("high", ui::Words::tr("high"), "kWh"),
+                     figures("came", ui::Words::tr("came, kWh"), "kWh")};
     for (const SetupForecast& setup : review.setups) {
         for (const analysis::BacktestedBatch& batch : setup.backtest.batches) {
             std::vector<Cell> row{cells.text(batch.batch), cells.text(setup.setup.name)};
@@ -126,7 +133,7 @@ void addNotes(Document& document, const NextBatch& review)
             notes << ui::Words::tr("%1, assumed: %2.").arg(name, ui::shown(assumed));
     }
     document.add(Heading{ui::Words::tr("What it rests on")});
-    document.add(Bullets{notes});
+    document.add(Bullets{"notes", notes});
 }
 
 } // namespace
@@ -141,7 +148,7 @@ Document forecastDocument(const NextBatch& review, const Origin& origin)
     document.headline = ui::shown(review.text.headline);
     document.footer = footerOf(origin, review.zone);
     document.us = review.settings.units == UnitSystem::us;
-    document.add(Paragraph{document.headline, Tone::lead, ui::Words::tr("forecast")});
+    document.add(Paragraph{document.headline, Tone::lead, "forecast", ui::Words::tr("forecast")});
     document.add(Paragraph{ui::shown(review.text.also)});
     document.add(Paragraph{ui::shown(review.text.basis), Tone::muted});
     addPicture<ui::ForecastEnergyPicture>(

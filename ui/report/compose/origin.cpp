@@ -22,31 +22,36 @@ QString footerOf(const Origin& origin, const Zone& zone)
         .arg(origin.logbook, origin.program, ui::shown(localText(origin.made, zone)));
 }
 
-Table factsTable(const QString& title)
+Table factsTable(const char* id, const QString& title)
 {
     Table table;
+    table.id = id;
     table.title = title;
-    table.columns = {words(ui::Words::tr("what")), wideWords(ui::Words::tr("value"))};
+    table.columns = {words("what", ui::Words::tr("what")),
+                     wideWords("value", ui::Words::tr("value"))};
     table.headerShown = false;
     return table;
 }
 
-void addFact(Table& table, const QString& what, Cell fact)
+void addFact(Table& table, const char* id, const QString& what, Cell fact)
 {
-    table.rows.push_back({{what}, std::move(fact)});
+    Cell name{what};
+    name.id = id;
+    table.rows.push_back({std::move(name), std::move(fact)});
 }
 
-void addFact(Table& table, const QString& what, const QString& fact)
+void addFact(Table& table, const char* id, const QString& what, const QString& fact)
 {
-    addFact(table, what, Cell{fact});
+    addFact(table, id, what, Cell{fact});
 }
 
 void addOrigin(Table& table, const Origin& origin, const Cells& cells)
 {
-    addFact(table, ui::Words::tr("Logbook"), origin.logbook);
-    addFact(table, ui::Words::tr("Program"), origin.program);
-    addFact(table, ui::Words::tr("Made"), cells.instant(origin.made));
-    addFact(table, ui::Words::tr("Time zone"), QString::fromStdString(cells.zone().name()));
+    addFact(table, "logbook", ui::Words::tr("Logbook"), origin.logbook);
+    addFact(table, "program", ui::Words::tr("Program"), origin.program);
+    addFact(table, "made", ui::Words::tr("Made"), cells.instant(origin.made));
+    addFact(table, "time_zone", ui::Words::tr("Time zone"),
+            QString::fromStdString(cells.zone().name()));
 }
 
 QString methodInShort()

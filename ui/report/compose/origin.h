@@ -22,10 +22,10 @@ QString footerOf(const Origin& origin, const Zone& zone);
 /// Logbook, program, date: rows of "Computed from".
 void addOrigin(Table& table, const Origin& origin, const Cells& cells);
 
-/// A table of two columns: a name and its value.
-Table factsTable(const QString& title);
-void addFact(Table& table, const QString& what, Cell fact);
-void addFact(Table& table, const QString& what, const QString& fact);
+/// A table of two columns: a name and its value. Ids as in cells.h.
+Table factsTable(const char* id, const QString& title);
+void addFact(Table& table, const char* id, const QString& what, Cell fact);
+void addFact(Table& table, const char* id, const QString& what, const QString& fact);
 
 /// The method in a few sentences.
 QString methodInShort();

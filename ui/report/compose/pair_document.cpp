@@ -24,29 +24,38 @@ Cell cellOf(const std::string& text, const std::optional<analysis::Bounded>& fig
     return {ui::shown(text), rawNumber(figure->value), unit};
 }
 
-/// The unit of the analysis; for money the logbook's currency.
-QString unitOf(const analysis::Measure& measure, const LogbookSettings& settings)
+/// A row of figures of one measure.
+Cell measureCell(const QString& title, analysis::MeasureId id)
 {
-    return measure.rule.unit == "money" ? ui::shown(settings.currency)
-                                        : ui::shown(measure.rule.unit);
+    Cell cell{title, ui::shown(results::measureName(id))};
+    cell.id = cell.raw;
+    return cell;
+}
+
+/// The minimum and the maximum of "A − B".
+void addBoundsColumns(Table& table, const QString& id, const QString& figure)
+{
+    table.columns.push_back(
+        {id + QStringLiteral("_low"), ui::Words::tr("%1, minimum").arg(figure), {}, true});
+    table.columns.push_back(
+        {id + QStringLiteral("_high"), ui::Words::tr("%1, maximum").arg(figure), {}, true});
 }
 
 /// In the CSV only: on paper the bounds are written next to the values.
 Table boundsTable(const SideBySide& pair)
 {
     Table table;
+    table.id = "bounds";
     table.title = ui::Words::tr("Bounds of the measures");
     table.shown = Shown::amongFigures;
-    table.columns = {words(ui::Words::tr("Measure"))};
-    for (const char* figure : {"A", "B", "A − B", "A ÷ B"}) {
-        table.columns.push_back(
-            figures(ui::Words::tr("%1, minimum").arg(QString::fromUtf8(figure))));
-        table.columns.push_back(
-            figures(ui::Words::tr("%1, maximum").arg(QString::fromUtf8(figure))));
-    }
+    table.columns = {words("measure", ui::Words::tr("Measure"))};
+    addBoundsColumns(table, "a", "A");
+    addBoundsColumns(table, "b", "B");
+    addBoundsColumns(table, "difference", QStringLiteral("A − B"));
+    addBoundsColumns(table, "ratio", QStringLiteral("A ÷ B"));
     for (const analysis::Measure& measure : pair.measures) {
         const QString unit = unitOf(measure, pair.settings);
-        std::vector<Cell> row{{ui::shown(results::measureName(measure.rule.id))}};
+        std::vector<Cell> row{measureCell({}, measure.rule.id)};
         for (const auto* figure : {&measure.a, &measure.b, &measure.difference, &measure.ratio}) {
             for (const auto bound : {&analysis::Bounded::low, &analysis::Bounded::high}) {
                 const auto value = *figure ? (**figure).*bound : std::nullopt;
@@ -62,17 +71,19 @@ Table boundsTable(const SideBySide& pair)
 Table measuresTable(const SideBySide& pair)
 {
     Table table;
+    table.id = "measures";
     table.title = ui::Words::tr("Measures");
-    table.columns = {wideWords(ui::Words::tr("Measure")), figures(QStringLiteral("A")),
-                     figures(QStringLiteral("B")),        figures(QStringLiteral("A − B")),
-                     figures(QStringLiteral("A ÷ B")),    words(ui::Words::tr("ahead"))};
+    table.columns = {wideWords("measure", ui::Words::tr("Measure")),
+                     figures("a", QStringLiteral("A")),
+                     figures("b", QStringLiteral("B")),
+                     figures("difference", QStringLiteral("A − B")),
+                     figures("ratio", QStringLiteral("A ÷ B")),
+                     words("ahead", ui::Words::tr("ahead"))};
     for (std::size_t i = 0; i < pair.measures.size(); ++i) {
         const results::MeasureText& line = pair.text.measures[i];
         const analysis::Measure& measure = pair.measures[i];
         const QString unit = unitOf(measure, pair.settings);
-        Cell title{ui::shown(line.title)};
-        title.raw = ui::shown(results::measureName(measure.rule.id));
-        table.rows.push_back({title,
+        table.rows.push_back({measureCell(ui::shown(line.title), measure.rule.id),
                               cellOf(line.a, measure.a, unit),
                               cellOf(line.b, measure.b, unit),
                               cellOf(line.difference, measure.difference, unit),
@@ -117,7 +128,7 @@ void addRemarks(Document& document, const SideBySide& pair)
         items << titles.join(QStringLiteral("; ")) + QStringLiteral(": ") + remark +
                      (remark.endsWith(u'.') ? QString() : QStringLiteral("."));
     if (!items.isEmpty())
-        document.add(Bullets{items});
+        document.add(Bullets{"remarks", items});
 }
 
 void addNotes(Document& document, const SideBySide& pair)
@@ -125,9 +136,11 @@ void addNotes(Document& document, const SideBySide& pair)
     if (pair.notes.empty())
         return;
     Table table;
+    table.id = "fairness";
     table.title = ui::Words::tr("How fair is this?");
-    table.columns = {wideWords(ui::Words::tr("What differs")),
-                     wideWords(ui::Words::tr("what it does")), wideWords(ui::Words::tr("touches"))};
+    table.columns = {wideWords("note", ui::Words::tr("What differs")),
+                     wideWords("effect", ui::Words::tr("what it does")),
+                     wideWords("measure", ui::Words::tr("touches"))};
     for (std::size_t i = 0; i < pair.notes.size(); ++i) {
         const results::NoteText& note = pair.text.notes[i];
         table.rows.push_back(
@@ -143,9 +156,9 @@ void addBatches(Document& document, const SideBySide& pair)
 {
     if (!pair.ofSetups)
         return;
-    Table table = factsTable(ui::Words::tr("Batches that went in"));
-    addFact(table, QStringLiteral("A"), ui::shown(joined(pair.batchesA)));
-    addFact(table, QStringLiteral("B"), ui::shown(joined(pair.batchesB)));
+    Table table = factsTable("batches", ui::Words::tr("Batches that went in"));
+    addFact(table, "a", QStringLiteral("A"), ui::shown(joined(pair.batchesA)));
+    addFact(table, "b", QStringLiteral("B"), ui::shown(joined(pair.batchesB)));
     document.add(Heading{table.title});
     document.add(std::move(table));
 }
@@ -182,9 +195,9 @@ Result<Document> pairDocument(const SideBySide& pair, const PairProvenance& prov
     document.headline = ui::shown(pair.text.headline);
     document.footer = footerOf(origin, *zone);
     document.us = pair.settings.units == UnitSystem::us;
-    document.add(Paragraph{document.headline, Tone::lead, ui::Words::tr("energy")});
-    document.add(
-        Paragraph{ui::shown(pair.text.belowHeadline), Tone::plain, ui::Words::tr("temperature")});
+    document.add(Paragraph{document.headline, Tone::lead, "energy", ui::Words::tr("energy")});
+    document.add(Paragraph{ui::shown(pair.text.belowHeadline), Tone::plain, "temperature",
+                           ui::Words::tr("temperature")});
     if (!pair.ofSetups)
         document.add(Paragraph{ui::Words::tr("Counted from %1; energy over the %2 h that are "
                                              "metered in both.")

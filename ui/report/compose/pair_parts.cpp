@@ -28,10 +28,10 @@ QString joinedSentences(const std::vector<std::string>& lines)
 }
 
 void addSentences(Document& document, const std::vector<std::string>& lines,
-                  Tone tone = Tone::plain, const QString& figure = {})
+                  Tone tone = Tone::plain, const QString& id = {}, const QString& figure = {})
 {
     if (const QString text = joinedSentences(lines); !text.isEmpty())
-        document.add(Paragraph{text, tone, figure});
+        document.add(Paragraph{text, tone, id, figure});
 }
 
 /// "Ale 2: 6.12, Ale 3: 5.90"
@@ -64,10 +64,11 @@ void addDots(Document& document, const SideBySide& pair, std::size_t measure,
 Table batchWordsTable(const SideBySide& pair)
 {
     Table table;
+    table.id = "batch_figures";
     table.title = ui::Words::tr("Every batch’s figures");
     table.shown = Shown::onPages;
-    table.columns = {words(ui::Words::tr("Measure")), wideWords(QStringLiteral("A")),
-                     wideWords(QStringLiteral("B"))};
+    table.columns = {words("measure", ui::Words::tr("Measure")),
+                     wideWords("a", QStringLiteral("A")), wideWords("b", QStringLiteral("B"))};
     for (std::size_t i = 0; i < pair.batchFigures.size(); ++i) {
         const results::MeasureBatches& figures = pair.batchFigures[i];
         const results::MeasureText& line = pair.text.measures[i];
@@ -111,10 +112,11 @@ Table batchFiguresTable(const SideBySide& pair)
 {
     Table table = batchWordsTable(pair);
     table.shown = Shown::amongFigures;
-    table.columns = {words(ui::Words::tr("Batch"))};
-    for (const analysis::Measure& measure : pair.measures)
-        table.columns.push_back(
-            {ui::shown(results::measureName(measure.rule.id)), ui::shown(measure.rule.unit), true});
+    table.columns = {words("batch", ui::Words::tr("Batch"))};
+    for (const analysis::Measure& measure : pair.measures) {
+        const QString name = ui::shown(results::measureName(measure.rule.id));
+        table.columns.push_back({name, name, unitOf(measure, pair.settings), true});
+    }
     table.rows = batchRows(pair, true);
     for (std::vector<Cell>& row : batchRows(pair, false))
         table.rows.push_back(std::move(row));
@@ -123,7 +125,7 @@ Table batchFiguresTable(const SideBySide& pair)
 
 void addIdle(Document& document, const SideBySide& pair)
 {
-    addSentences(document, pair.text.idle, Tone::plain, ui::Words::tr("idle"));
+    addSentences(document, pair.text.idle, Tone::plain, "idle", ui::Words::tr("idle"));
 }
 
 void addModel(Document& document, const std::string& name, const results::SideModelText& side)
@@ -157,26 +159,49 @@ void addCostPicture(Document& document, const SideBySide& pair, const ui::PairSi
             {}});
 }
 
+QString costId(results::CostBasis basis)
+{
+    switch (basis) {
+    case results::CostBasis::otherPrice:
+        return QStringLiteral("per_batch_other_price");
+    case results::CostBasis::sameWeather:
+        return QStringLiteral("per_batch_same_weather");
+    case results::CostBasis::logbookPrices:
+        break;
+    }
+    return QStringLiteral("per_batch");
+}
+
+Cell rowNamed(const QString& id, const QString& title)
+{
+    Cell cell{title};
+    cell.id = id;
+    return cell;
+}
+
 Table costTable(const SideBySide& pair, const Cells& cells)
 {
     const results::Money& money = pair.money;
     const results::MoneyText& moneyText = pair.text.money;
     Table table;
+    table.id = "costs";
     table.title = ui::Words::tr("What it costs");
-    table.columns = {wideWords(QStringLiteral("")), figures(QStringLiteral("A")),
-                     figures(QStringLiteral("B"))};
+    table.columns = {wideWords("cost", QStringLiteral("")), figures("a", QStringLiteral("A")),
+                     figures("b", QStringLiteral("B"))};
     const auto parts = [&](const std::string& text, const std::optional<double>& amount) {
         Cell cell = cells.money(amount);
         cell.text = ui::shown(text);
         return cell;
     };
-    table.rows.push_back({{ui::Words::tr("Parts")},
+    table.rows.push_back({rowNamed("parts", ui::Words::tr("Parts")),
                           parts(moneyText.partsA, money.partsA),
                           parts(moneyText.partsB, money.partsB)});
     for (std::size_t i = 0; i < money.scenarios.size(); ++i) {
         const results::CostScenarioText& text = moneyText.scenarios[i];
         table.rows.push_back(
-            {{ui::Words::tr("Energy of a batch %1", "at which price").arg(ui::shown(text.name))},
+            {rowNamed(
+                 costId(money.scenarios[i].basis),
+                 ui::Words::tr("Energy of a batch %1", "at which price").arg(ui::shown(text.name))),
              parts(text.perBatchA, money.scenarios[i].a.perBatch.value),
              parts(text.perBatchB, money.scenarios[i].b.perBatch.value)});
     }
@@ -184,7 +209,8 @@ Table costTable(const SideBySide& pair, const Cells& cells)
         if (batches == 0 || money.scenarios.empty())
             continue;
         const results::CostScenario& first = money.scenarios.front();
-        table.rows.push_back({{ui::Words::tr("Total after %1 batches").arg(batches)},
+        table.rows.push_back({rowNamed(QStringLiteral("total_after_%1").arg(batches),
+                                       ui::Words::tr("Total after %1 batches").arg(batches)),
                               cells.money(first.a.after(batches)),
                               cells.money(first.b.after(batches))});
     }
@@ -202,10 +228,12 @@ Cell scoreCell(const std::string& text, const std::optional<analysis::Scores>& s
 Table judgementTable(const SideBySide& pair)
 {
     Table table;
+    table.id = "judgement";
     table.title = ui::Words::tr("Judgement sheet");
-    table.columns = {words(ui::Words::tr("Criterion")), figures(ui::Words::tr("weight")),
-                     figures(QStringLiteral("A")), figures(QStringLiteral("B")),
-                     wideWords(ui::Words::tr("how it was scored"))};
+    table.columns = {words("criterion", ui::Words::tr("Criterion")),
+                     figures("weight", ui::Words::tr("weight"), "1"),
+                     figures("a", QStringLiteral("A"), "1"), figures("b", QStringLiteral("B"), "1"),
+                     wideWords("how", ui::Words::tr("how it was scored"))};
     const results::Judgement& judgement = pair.judgement;
     for (std::size_t i = 0; i < judgement.criteria.size(); ++i) {
         const results::Criterion& each = judgement.criteria[i];
@@ -217,7 +245,7 @@ Table judgementTable(const SideBySide& pair)
                               {ui::capitalised(ui::shown(text.how))}});
     }
     if (const auto& totals = judgement.sheet.totals) {
-        table.rows.push_back({{ui::Words::tr("Total")},
+        table.rows.push_back({rowNamed("total", ui::Words::tr("Total")),
                               {QString()},
                               {ui::numberText(totals->a, 2), rawNumber(totals->a)},
                               {ui::numberText(totals->b, 2), rawNumber(totals->b)},
@@ -229,6 +257,12 @@ Table judgementTable(const SideBySide& pair)
 }
 
 } // namespace
+
+QString unitOf(const analysis::Measure& measure, const LogbookSettings& settings)
+{
+    return measure.rule.unit == "money" ? ui::shown(settings.currency)
+                                        : ui::shown(measure.rule.unit);
+}
 
 void addDeviations(Document& document, const SideBySide& pair, const ui::PairSides& sides)
 {
@@ -273,7 +307,7 @@ void addWeather(Document& document, const SideBySide& pair, const ui::PairSides&
 {
     const results::SameWeatherText& weather = pair.text.weather;
     document.add(Heading{ui::Words::tr("In the same weather")});
-    addSentences(document, {weather.sentence, weather.energySentence}, Tone::plain,
+    addSentences(document, {weather.sentence, weather.energySentence}, Tone::plain, "same_weather",
                  ui::Words::tr("same weather"));
     auto picture = std::make_shared<ui::WeatherPicture>(pair.weather,
                                                         cells.settings().temperatureUnit(), sides);
@@ -306,11 +340,12 @@ void addJudgement(Document& document, const SideBySide& pair)
 {
     const results::JudgementText& judgement = pair.text.judgement;
     document.add(Heading{ui::Words::tr("Judgement sheet")});
-    addSentences(document, {judgement.sentence}, Tone::lead, ui::Words::tr("judgement"));
+    addSentences(document, {judgement.sentence}, Tone::lead, "judgement",
+                 ui::Words::tr("judgement"));
     document.add(judgementTable(pair));
     if (const QStringList turning = ui::sentences(judgement.turning); !turning.isEmpty()) {
         document.add(Paragraph{ui::Words::tr("What would change the result:")});
-        document.add(Bullets{turning});
+        document.add(Bullets{"turning", turning});
     }
     addSentences(document, {judgement.rule}, Tone::muted);
 }

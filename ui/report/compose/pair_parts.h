@@ -9,6 +9,9 @@
 
 namespace holdband::report {
 
+/// The unit of the analysis; for money the logbook's currency.
+QString unitOf(const analysis::Measure& measure, const LogbookSettings& settings);
+
 void addDeviations(Document& document, const results::SideBySide& pair, const ui::PairSides& sides);
 /// For setups: every batch's figure, and the energy used while no batch ran.
 void addBatchFigures(Document& document, const results::SideBySide& pair,

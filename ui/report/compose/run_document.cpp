@@ -92,12 +92,13 @@ void addChart(Document& document, const RunReview& review)
                         chartInWords(review), caption});
 }
 
-void addSentences(Document& document, const QString& title, const QStringList& sentences)
+void addSentences(Document& document, const char* id, const QString& title,
+                  const QStringList& sentences)
 {
     if (sentences.isEmpty())
         return;
     document.add(Heading{title});
-    document.add(Bullets{sentences});
+    document.add(Bullets{id, sentences});
 }
 
 QStringList capitalised(const std::vector<std::string>& sentences)
@@ -120,22 +121,22 @@ Document runDocument(const RunReview& review, const results::Provenance& provena
     document.headline = ui::shown(review.words.headline) + u'.';
     document.footer = footerOf(origin, review.zone);
     document.us = review.settings.units == UnitSystem::us;
-    document.add(Paragraph{document.headline, Tone::lead, ui::Words::tr("verdict")});
+    document.add(Paragraph{document.headline, Tone::lead, "verdict", ui::Words::tr("verdict")});
     if (review.arrival)
-        document.add(Paragraph{ui::shown(review.arrival->datedSentence), Tone::plain,
+        document.add(Paragraph{ui::shown(review.arrival->datedSentence), Tone::plain, "arrival",
                                ui::Words::tr("arrival", "forecast of a crash")});
     if (!review.words.detail.empty())
-        document.add(
-            Paragraph{ui::shown(review.words.detail), Tone::muted, ui::Words::tr("certainty")});
+        document.add(Paragraph{ui::shown(review.words.detail), Tone::muted, "certainty",
+                               ui::Words::tr("certainty")});
     addChart(document, review);
     addStages(document, review);
     addExcursions(document, review);
     addEnergy(document, review);
     addBeer(document, review);
-    addSentences(document, ui::Words::tr("Journal"), ui::journalLines(review));
-    addSentences(document, ui::Words::tr("Check these"), capitalised(review.findings));
+    addSentences(document, "journal", ui::Words::tr("Journal"), ui::journalLines(review));
+    addSentences(document, "findings", ui::Words::tr("Check these"), capitalised(review.findings));
     addBasis(document, provenance, origin, Cells(review.settings, review.zone));
-    addSentences(document, ui::Words::tr("Safety"), capitalised(review.cautions));
+    addSentences(document, "cautions", ui::Words::tr("Safety"), capitalised(review.cautions));
     return document;
 }
 

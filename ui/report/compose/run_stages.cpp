@@ -28,7 +28,7 @@ Cell targetCell(const analysis::PlacedStage& stage, const Cells& cells)
     const QString band = ui::numberText(valueIn(end, unit), 1) + QStringLiteral(" ± ") + tolerance;
     return {stage.kind == StageKind::ramp ? ui::Words::tr("to %1", "the end of a ramp").arg(band)
                                           : band,
-            rawNumber(valueIn(end, unit)), cells.degrees()};
+            rawNumber(end.celsius()), QStringLiteral("°C")};
 }
 
 Cell lengthCell(const std::string& text, std::optional<double> ms)
@@ -44,10 +44,9 @@ Cell settledCell(const StageFigures& stage, const results::StageTexts& texts)
     return cell;
 }
 
-Cell differenceCell(const std::string& text, std::optional<double> kelvins, const Cells& cells)
+Cell differenceCell(const std::string& text, std::optional<double> kelvins)
 {
-    return {ui::shown(text), kelvins ? rawNumber(cells.inUnit(*kelvins)) : QString(),
-            cells.degrees()};
+    return {ui::shown(text), kelvins ? rawNumber(*kelvins) : QString(), "K"};
 }
 
 std::vector<Cell> stageRow(const RunReview& review, std::size_t i, const Cells& cells)
@@ -65,8 +64,8 @@ std::vector<Cell> stageRow(const RunReview& review, std::size_t i, const Cells& 
              "1"},
             {ui::shown(texts.inside),
              figures.insideShare ? rawNumber(*figures.insideShare) : QString(), "1"},
-            differenceCell(texts.meanDeviation, figures.meanDeviation, cells),
-            differenceCell(texts.worst, figures.worst, cells),
+            differenceCell(texts.meanDeviation, figures.meanDeviation),
+            differenceCell(texts.worst, figures.worst),
             cells.kwh(review.figures.energy.stages[i].energy)};
 }
 
@@ -108,21 +107,19 @@ void addStages(Document& document, const RunReview& review)
     if (count == 0)
         return;
     const Cells cells(review.settings, review.zone);
-    const QString unit = cells.degrees();
     Table table;
+    table.id = "stages";
     table.title = ui::Words::tr("Stages");
-    table.columns = {words(ui::Words::tr("Stage")),
-                     figures(ui::Words::tr("target"), unit),
-                     words(ui::Words::tr("from")),
-                     figures(ui::Words::tr("settled in"), "h"),
-                     figures(ui::Words::tr("held"), "h"),
-                     figures(ui::Words::tr("covered"), "1"),
-                     figures(ui::Words::tr("inside"), "1"),
-                     figures(ui::Words::tr("mean deviation, %1"), unit),
-                     figures(ui::Words::tr("worst past edge, %1"), unit),
-                     figures(QStringLiteral("kWh"), "kWh")};
-    for (Column& column : table.columns)
-        column.title.replace(QStringLiteral("%1"), unit);
+    table.columns = {words("stage", ui::Words::tr("Stage")),
+                     figures("target", ui::Words::tr("target"), QStringLiteral("°C")),
+                     words("start", ui::Words::tr("from")),
+                     figures("settled_in", ui::Words::tr("settled in"), "h"),
+                     figures("hold", ui::Words::tr("held"), "h"),
+                     figures("coverage", ui::Words::tr("covered"), "1"),
+                     figures("inside_share", ui::Words::tr("inside"), "1"),
+                     cells.differences("mean_deviation", ui::Words::tr("mean deviation")),
+                     cells.differences("worst_past_edge", ui::Words::tr("worst past edge")),
+                     figures("kwh", QStringLiteral("kWh"), "kWh")};
     for (std::size_t i = 0; i < count; ++i)
         table.rows.push_back(stageRow(review, i, cells));
     document.add(Heading{table.title});
@@ -134,14 +131,14 @@ void addExcursions(Document& document, const RunReview& review)
     const Cells cells(review.settings, review.zone);
     document.add(Heading{ui::Words::tr("Excursions")});
     Table table;
+    table.id = "excursions";
     table.title = ui::Words::tr("Excursions");
-    table.columns = {words(ui::Words::tr("From")),
-                     words(ui::Words::tr("side")),
-                     figures(ui::Words::tr("outside"), "h"),
-                     figures(ui::Words::tr("worst past edge, %1"), cells.degrees()),
-                     words(ui::Words::tr("ended by")),
-                     wideWords(ui::Words::tr("cause"))};
-    table.columns[3].title.replace(QStringLiteral("%1"), cells.degrees());
+    table.columns = {words("start", ui::Words::tr("From")),
+                     words("side", ui::Words::tr("side")),
+                     figures("outside", ui::Words::tr("outside"), "h"),
+                     cells.differences("peak", ui::Words::tr("worst past edge")),
+                     words("cut", ui::Words::tr("ended by")),
+                     wideWords("cause", ui::Words::tr("cause"))};
     const auto& stages = review.figures.judged.asPlanned.stages;
     for (std::size_t i = 0; i < stages.size(); ++i) {
         for (std::size_t k = 0; k < stages[i].excursions.size(); ++k)

@@ -42,16 +42,16 @@ std::vector<Cell> verdictRow(const SeasonLine& line, const Cells& cells)
 Table verdicts(const Season& season, const Cells& cells)
 {
     Table table;
+    table.id = "verdicts";
     table.title = ui::Words::tr("Did they stay in their bands?");
     table.mostRows = mostBatches;
-    table.columns = {words(ui::Words::tr("Batch")),
-                     words(ui::Words::tr("pitched")),
-                     words(ui::Words::tr("ended")),
-                     wideWords(ui::Words::tr("verdict")),
-                     figures(ui::Words::tr("covered"), "1"),
-                     figures(ui::Words::tr("inside"), "1"),
-                     figures(ui::Words::tr("worst past edge, %1"), cells.degrees())};
-    table.columns.back().title.replace(QStringLiteral("%1"), cells.degrees());
+    table.columns = {words("batch", ui::Words::tr("Batch")),
+                     words("pitched", ui::Words::tr("pitched")),
+                     words("ended", ui::Words::tr("ended")),
+                     wideWords("verdict", ui::Words::tr("verdict")),
+                     figures("coverage", ui::Words::tr("covered"), "1"),
+                     figures("inside_share", ui::Words::tr("inside"), "1"),
+                     cells.differences("worst_past_edge", ui::Words::tr("worst past edge"))};
     for (const SeasonLine& line : season.batches)
         table.rows.push_back(verdictRow(line, cells));
     return table;
@@ -91,27 +91,37 @@ std::vector<Cell> sumRow(const Season& season, const Cells& cells)
                           cells.money(cost),
                           {QString()},
                           {QString()}};
+    row.front().id = "sum";
     for (Cell& cell : row)
         cell.strong = true;
     return row;
 }
 
+/// "kWh for each °F·day" on pages
+Column perDegreeDays(const Cells& cells)
+{
+    Column column =
+        figures("kwh_per_cday", ui::Words::tr("kWh for each %1·day").arg(cells.degrees()),
+                QStringLiteral("kWh/(K·d)"));
+    column.name = ui::Words::tr("Energy for each degree-day of lift");
+    return column;
+}
+
 Table energies(const Season& season, const Cells& cells)
 {
     Table table;
+    table.id = "energy";
     table.title = ui::Words::tr("Energy and money");
     table.mostRows = mostBatches;
-    table.columns = {words(ui::Words::tr("Batch")),
-                     figures(QStringLiteral("kWh"), "kWh"),
-                     figures(ui::Words::tr("minimum"), "kWh"),
-                     figures(ui::Words::tr("maximum"), "kWh"),
-                     figures(ui::Words::tr("metered"), "h"),
-                     figures(ui::Words::tr("mean power, W"), "W"),
-                     figures(ui::Words::tr("cost")),
-                     figures(ui::Words::tr("room above beer, %1"), cells.degrees()),
-                     figures(ui::Words::tr("kWh for each %1·day"))};
-    for (Column& column : table.columns)
-        column.title.replace(QStringLiteral("%1"), cells.degrees());
+    table.columns = {words("batch", ui::Words::tr("Batch")),
+                     figures("kwh", QStringLiteral("kWh"), "kWh"),
+                     figures("kwh_low", ui::Words::tr("minimum"), "kWh"),
+                     figures("kwh_high", ui::Words::tr("maximum"), "kWh"),
+                     figures("metered", ui::Words::tr("metered"), "h"),
+                     figures("mean_power", ui::Words::tr("mean power, W"), "W"),
+                     figures("cost", ui::Words::tr("cost")),
+                     cells.differences("mean_lift", ui::Words::tr("room above beer")),
+                     perDegreeDays(cells)};
     for (const SeasonLine& line : season.batches)
         table.rows.push_back(energyRow(line, cells));
     if (season.metered > 0)
@@ -138,9 +148,12 @@ void addParts(Document& document, const Season& season, const Cells& cells)
     if (season.setup.parts.empty())
         return;
     Table table;
+    table.id = "parts";
     table.title = ui::Words::tr("Parts");
-    table.columns = {words(ui::Words::tr("Part")), figures(ui::Words::tr("pieces")),
-                     figures(ui::Words::tr("price of one")), figures(ui::Words::tr("together"))};
+    table.columns = {words("item", ui::Words::tr("Part")),
+                     figures("quantity", ui::Words::tr("pieces"), "1"),
+                     figures("price", ui::Words::tr("price of one")),
+                     figures("total", ui::Words::tr("together"))};
     for (const Part& part : season.setup.parts)
         table.rows.push_back(
             {cells.text(part.item),
@@ -151,13 +164,14 @@ void addParts(Document& document, const Season& season, const Cells& cells)
                           {QString()},
                           {QString()},
                           cells.money(season.parts)});
+    table.rows.back().front().id = "sum";
     for (Cell& cell : table.rows.back())
         cell.strong = true;
     document.add(Heading{table.title});
     document.add(std::move(table));
 }
 
-void addSentences(Document& document, const QString& title,
+void addSentences(Document& document, const char* id, const QString& title,
                   const std::vector<std::string>& sentences)
 {
     if (sentences.empty())
@@ -166,7 +180,7 @@ void addSentences(Document& document, const QString& title,
     for (const std::string& sentence : sentences)
         list << ui::capitalised(ui::shown(sentence));
     document.add(Heading{title});
-    document.add(Bullets{list});
+    document.add(Bullets{id, list});
 }
 
 QString subtitleOf(const Season& season)
@@ -193,7 +207,7 @@ Document seasonDocument(const Season& season, const Origin& origin)
     document.headline = ui::shown(season.sentence);
     document.footer = footerOf(origin, season.zone);
     document.us = season.settings.units == UnitSystem::us;
-    document.add(Paragraph{document.headline, Tone::lead, ui::Words::tr("season")});
+    document.add(Paragraph{document.headline, Tone::lead, "season", ui::Words::tr("season")});
     addChart(document, season);
     if (!season.batches.empty()) {
         for (Table table : {verdicts(season, cells), energies(season, cells)}) {
@@ -202,12 +216,12 @@ Document seasonDocument(const Season& season, const Origin& origin)
         }
     }
     addParts(document, season, cells);
-    addSentences(document, ui::Words::tr("Check these"), season.findings);
+    addSentences(document, "findings", ui::Words::tr("Check these"), season.findings);
     std::vector<SideProvenance> batches;
     for (const results::Provenance& provenance : season.provenances)
         batches.push_back({{}, provenance});
     addProvenance(document, batches, origin, cells, methodInShort());
-    addSentences(document, ui::Words::tr("Safety"), season.cautions);
+    addSentences(document, "cautions", ui::Words::tr("Safety"), season.cautions);
     return document;
 }
 

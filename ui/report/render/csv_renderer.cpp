@@ -18,13 +18,39 @@ QString harmless(const QString& text)
     return ui::shown(withoutFormula(ui::core(text)));
 }
 
+/// The columns that say in the person's words what a value is.
+struct Naming {
+    QString part;
+    QString of;
+    QString figure;
+};
+
+/// A table without a header is a list of facts: the row's id becomes the figure's.
+QString idOf(const Table& table, const Column& column, const Cell& row)
+{
+    QStringList steps{table.id};
+    if (!row.id.isEmpty())
+        steps << row.id;
+    if (table.headerShown)
+        steps << column.id;
+    return steps.join(u'.');
+}
+
+Naming namingOf(const Table& table, const Column& column, const Cell& row)
+{
+    const QString rowName = row.raw.isEmpty() ? row.text : row.raw;
+    if (!table.headerShown)
+        return {table.title, {}, rowName};
+    return {table.title, rowName, column.name.isEmpty() ? column.title : column.name};
+}
+
 class Lines {
 public:
     explicit Lines(const Document& document)
     {
-        line({"part", "of", "figure", "value", "unit"});
-        text("report", {}, "kind", document.kind);
-        text("report", {}, "of", document.title);
+        line({"id", "part", "of", "figure", "value", "unit"});
+        text("report.kind", {"report", {}, "kind"}, document.kind);
+        text("report.of", {"report", {}, "of"}, document.title);
         for (const Block& block : document.blocks)
             std::visit([this](const auto& each) { take(each); }, block);
     }
@@ -42,9 +68,15 @@ private:
         m_text += "\r\n";
     }
 
-    void text(const QString& part, const QString& of, const QString& figure, const QString& value)
+    void text(const QString& id, const Naming& naming, const QString& value)
     {
-        line({harmless(part), harmless(of), harmless(figure), harmless(value), {}});
+        line(id, naming, harmless(value), {});
+    }
+
+    void line(const QString& id, const Naming& naming, const QString& value, const QString& unit)
+    {
+        line(
+            {id, harmless(naming.part), harmless(naming.of), harmless(naming.figure), value, unit});
     }
 
     void take(const Heading& heading) { m_part = heading.text; }
@@ -52,14 +84,15 @@ private:
 
     void take(const Paragraph& paragraph)
     {
-        if (!paragraph.figure.isEmpty())
-            text("sentence", {}, paragraph.figure, paragraph.text);
+        if (!paragraph.id.isEmpty())
+            text("sentence." + paragraph.id, {"sentence", {}, paragraph.figure}, paragraph.text);
     }
 
     void take(const Bullets& bullets)
     {
         for (qsizetype i = 0; i < bullets.items.size(); ++i)
-            text(m_part, QString::number(i + 1), "sentence", bullets.items[i]);
+            text(bullets.id + ".sentence", {m_part, QString::number(i + 1), "sentence"},
+                 bullets.items[i]);
     }
 
     void take(const Table& table)
@@ -67,23 +100,20 @@ private:
         if (table.shown == Shown::onPages)
             return;
         for (const std::vector<Cell>& row : table.rows) {
-            const QString name = row[0].raw.isEmpty() ? row[0].text : row[0].raw;
             for (std::size_t i = 1; i < row.size(); ++i)
-                cell(table, row[i], table.columns[i], name);
+                cell(table, table.columns[i], row[0], row[i]);
         }
     }
 
-    /// A table without a header is a list of facts: the row's name becomes the figure's name.
-    void cell(const Table& table, const Cell& cell, const Column& column, const QString& name)
+    void cell(const Table& table, const Column& column, const Cell& row, const Cell& cell)
     {
         const QString value = cell.raw.isEmpty() ? cell.text : cell.raw;
         if (value.isEmpty() || value == ui::dash)
             return;
         const bool number = !cell.raw.isEmpty() && isNumber(cell.raw);
         const QString unit = !number ? QString() : cell.unit.isEmpty() ? column.unit : cell.unit;
-        line({harmless(table.title), table.headerShown ? harmless(name) : QString(),
-              harmless(table.headerShown ? column.title : name), number ? value : harmless(value),
-              unit});
+        line(idOf(table, column, row), namingOf(table, column, row),
+             number ? value : harmless(value), unit);
     }
 
     std::string m_text;
