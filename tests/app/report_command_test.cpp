@@ -216,7 +216,7 @@ TEST_F(ReportCommandTest, AnExistingFileIsUnchanged)
     EXPECT_THAT(refused.err, HasSubstr("--force"));
     EXPECT_EQ(program.read("run.csv"), "mine");
     EXPECT_EQ(report({"Worked", "--out", "run.csv", "--force"}).status, 0);
-    EXPECT_THAT(program.read("run.csv"), StartsWith("part,"));
+    EXPECT_THAT(program.read("run.csv"), StartsWith("id,part,"));
 }
 
 TEST_F(ReportCommandTest, WrongCallsHaveStatusTwo)
