@@ -323,7 +323,7 @@ TEST(DeviationHistogram, HasBarsInsideAndOutsideTheBand)
     ASSERT_EQ(series.size(), 2u);
     ASSERT_EQ(series[0].bars.size(), 2u);
     EXPECT_DOUBLE_EQ(series[0].bars[1].value, 0.4);
-    EXPECT_EQ(series[0].fill, plot.colours().beer);
+    EXPECT_EQ(series[0].fill, setupLine(0, plot.colours()));
     ASSERT_EQ(series[1].bars.size(), 1u);
     EXPECT_DOUBLE_EQ(series[1].bars[0].value, 0.1);
     EXPECT_EQ(series[1].fill, plot.colours().excursion);

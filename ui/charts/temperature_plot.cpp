@@ -230,7 +230,7 @@ void TemperaturePlot::addEndNames(Plot& plot, const PanelPlace& place) const
         plot.addLabel(
             {shown(name.line->name),
              {plot.area().right() + 6.0, name.middle - metrics.height() / 2.0 + metrics.ascent()},
-             beer ? plot.colours().text : plot.colours().muted,
+             beer ? setupText(chart()->setup, plot.colours()) : plot.colours().muted,
              beer ? LabelFont::bold : LabelFont::small});
     }
 }

@@ -12,7 +12,9 @@ namespace holdband::ui {
 
 namespace {
 
-constexpr int highest = 176;
+constexpr double linesShown = 9.5;   ///< of text
+constexpr double mostOfWindow = 0.3; ///< of the window's height
+constexpr int least = 176;
 
 } // namespace
 
@@ -35,7 +37,13 @@ LanesArea::LanesArea(LanesView* lanes, QWidget* parent)
 
 QSize LanesArea::sizeHint() const
 {
-    return {600, std::min(m_lanes->sizeHint().height(), highest)};
+    return {600, std::min(m_lanes->sizeHint().height(), highest())};
+}
+
+int LanesArea::highest() const
+{
+    const double lines = linesShown * fontMetrics().height();
+    return std::max(least, static_cast<int>(std::min(lines, mostOfWindow * window()->height())));
 }
 
 QSize LanesArea::minimumSizeHint() const

@@ -23,6 +23,7 @@ protected:
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
+    int highest() const; ///< pixels
     void followRows();
 
     LanesView* m_lanes;

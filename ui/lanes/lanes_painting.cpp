@@ -49,12 +49,21 @@ void LanesView::paintTimeLines(QPainter& painter)
     }
 }
 
+namespace {
+
+bool speaksAgainst(analysis::Verdict verdict)
+{
+    return verdict == analysis::Verdict::left || verdict == analysis::Verdict::missed;
+}
+
+} // namespace
+
 /// The mark at the right, and the name in the remaining space.
 void LanesView::paintBarWords(QPainter& painter, const QRectF& seen, const results::LaneBar& bar)
 {
     if (seen.width() < 10.0)
         return; // no text fits
-    painter.setPen(coloursOf(*this).text);
+    const Colours& colours = coloursOf(*this);
     const QString mark = shown(bar.mark);
     const QFont bold = heavier(font());
     const double markWidth = QFontMetrics(bold).horizontalAdvance(mark);
@@ -64,7 +73,9 @@ void LanesView::paintBarWords(QPainter& painter, const QRectF& seen, const resul
     if (inside.width() < markWidth)
         return;
     painter.setFont(bold);
+    painter.setPen(speaksAgainst(bar.verdict) ? colours.warn : colours.text);
     painter.drawText(inside, Qt::AlignRight | Qt::AlignVCenter, mark);
+    painter.setPen(colours.text);
     const auto room = static_cast<int>(inside.width() - markWidth - 8.0);
     if (room < 12)
         return;

@@ -17,7 +17,8 @@
 #include "ui/theme/colours.h"
 #include "ui/words/words.h"
 
-#include <QHBoxLayout>
+#include <QBoxLayout>
+#include <QEvent>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
@@ -29,6 +30,19 @@ namespace {
 
 constexpr int rightWidth = 386;
 constexpr int rightFigures = 48;
+constexpr int leastChart = 60; ///< digits in the width of a chart beside the cards
+constexpr int leastLines = 12; ///< of text in the height of the charts beside the cards
+
+QScrollArea* scrolling(QWidget* inner, QWidget* parent)
+{
+    auto* area = new QScrollArea(parent);
+    area->setWidget(inner);
+    area->setWidgetResizable(true);
+    area->setFrameShape(QFrame::NoFrame);
+    area->setFocusPolicy(Qt::NoFocus);
+    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    return area;
+}
 
 QStringList sentencesOf(const std::vector<std::string>& sentences)
 {
@@ -53,15 +67,7 @@ RunPage::RunPage(Session& session, QWidget* parent)
       m_findings(new NotesCard(Words::tr("Check these"), this, Card::Tone::plain)),
       m_cautions(new NotesCard(Words::tr("Safety"), this))
 {
-    auto* layout = new QVBoxLayout(this);
-    layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(spacing::gap);
-    layout->addWidget(m_verdict);
-    auto* below = new QHBoxLayout;
-    below->setSpacing(spacing::gap);
-    below->addWidget(makeCharts(), 1);
-    below->addWidget(makeRight());
-    layout->addLayout(below, 1);
+    layOut();
     for (Card* card : std::initializer_list<Card*>{m_limits, m_deviation, m_heat, m_gravity,
                                                    m_journal, m_cautions})
         card->makeFoldable(true);
@@ -80,19 +86,35 @@ RunPage::RunPage(Session& session, QWidget* parent)
 
 RunPage::~RunPage() = default;
 
-QWidget* RunPage::makeCharts()
+void RunPage::layOut()
 {
-    // On a small screen it scrolls, so that the panels are not squeezed.
-    auto* area = new QScrollArea(this);
-    area->setWidget(m_charts);
-    area->setWidgetResizable(true);
-    area->setFocusPolicy(Qt::NoFocus);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-    m_charts->setObjectName(QStringLiteral("inner"));
-    return area;
+    auto* all = new QWidget;
+    all->setObjectName(QStringLiteral("inner"));
+    auto* column = new QVBoxLayout(all);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(spacing::gap);
+    column->addWidget(m_verdict);
+    m_chartArea = makeCharts();
+    m_cardArea = makeCards();
+    m_below = new QBoxLayout(QBoxLayout::LeftToRight);
+    m_below->setSpacing(spacing::gap);
+    m_below->addWidget(m_chartArea, 1);
+    m_below->addWidget(m_cardArea);
+    column->addLayout(m_below, 1);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(scrolling(all, this));
+    place();
 }
 
-QWidget* RunPage::makeRight()
+/// On a small screen it scrolls, so that the panels are not squeezed.
+QScrollArea* RunPage::makeCharts()
+{
+    m_charts->setObjectName(QStringLiteral("inner"));
+    return scrolling(m_charts, this);
+}
+
+QScrollArea* RunPage::makeCards()
 {
     auto* inner = new QWidget;
     inner->setObjectName(QStringLiteral("inner"));
@@ -104,16 +126,38 @@ QWidget* RunPage::makeRight()
                                          m_heat, m_gravity, m_findings, m_journal, m_cautions})
         layout->addWidget(card);
     layout->addStretch();
-    auto* area = new QScrollArea(this);
-    area->setWidget(inner);
-    area->setWidgetResizable(true);
-    area->setFrameShape(QFrame::NoFrame);
-    area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+    inner->installEventFilter(this);
+    return scrolling(inner, this);
+}
+
+/// Charts and cards beside each other, each scrolling by itself; where that leaves too little room,
+/// below each other, and the whole page scrolls.
+void RunPage::place()
+{
+    const int digit = fontMetrics().horizontalAdvance(u'0');
     // Fits the same number of figures per line as with the default text size.
-    area->setFixedWidth(
-        std::max(rightWidth, rightFigures * area->fontMetrics().horizontalAdvance(u'0')));
-    area->setFocusPolicy(Qt::NoFocus);
-    return area;
+    const int cards = std::max(rightWidth, rightFigures * digit);
+    const bool beside = width() - cards >= leastChart * digit;
+    m_below->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    m_cardArea->setMinimumWidth(beside ? cards : 0);
+    m_cardArea->setMaximumWidth(beside ? cards : QWIDGETSIZE_MAX);
+    m_cardArea->setMinimumHeight(beside ? 0 : m_cardArea->widget()->sizeHint().height());
+    m_chartArea->setMinimumHeight(beside ? leastLines * fontMetrics().height()
+                                         : m_charts->minimumSizeHint().height());
+}
+
+void RunPage::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    place();
+}
+
+/// A card was folded or filled.
+bool RunPage::eventFilter(QObject* watched, QEvent* event)
+{
+    if (event->type() == QEvent::LayoutRequest)
+        place();
+    return QWidget::eventFilter(watched, event);
 }
 
 Result<RunPage::Prepared> RunPage::prepare(const store::LogbookFile& file, const std::string& batch)

@@ -9,7 +9,9 @@
 #include <QWidget>
 #include <memory>
 
+class QBoxLayout;
 class QPushButton;
+class QScrollArea;
 
 namespace holdband::ui {
 
@@ -55,6 +57,10 @@ Q_SIGNALS:
     void renamed(const QString& before, const QString& now);
     void failed(const QString& sentence);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
 private:
     /// The review and the chart data made from it, both computed on the worker.
     struct Prepared {
@@ -65,8 +71,10 @@ private:
 
     static Result<Prepared> prepare(const store::LogbookFile& file, const std::string& batch);
     void show(Prepared prepared);
-    QWidget* makeCharts();
-    QWidget* makeRight();
+    QScrollArea* makeCharts();
+    QScrollArea* makeCards();
+    void layOut();
+    void place();
     void fill(const results::RunReview& review);
     void fillCards(const results::RunReview& review);
     void zoomToExcursion(int row);
@@ -81,6 +89,9 @@ private:
     QString m_subtitle;
     std::vector<Span> m_excursionSpans;
     VerdictHeader* m_verdict;
+    QBoxLayout* m_below = nullptr;      ///< charts and cards, beside or below each other
+    QScrollArea* m_chartArea = nullptr; ///< scrolls by itself only beside the cards
+    QScrollArea* m_cardArea = nullptr;
     RunCharts* m_charts;
     TableCard* m_stages;
     TableCard* m_excursions;
