@@ -1,5 +1,6 @@
 // Workbooks: sheets, texts, numbers, dates, and broken ones.
 #include "core/intake/container/cell_format.h"
+#include "core/intake/container/log_bytes.h"
 #include "tests/intake/log_files.h"
 #include "tests/intake/workbook_maker.h"
 
@@ -118,6 +119,23 @@ TEST_F(Workbook, EmptyRowsAndCellsKeepTheirPlaces)
     EXPECT_EQ(log->columns.at(0).line, std::vector<std::uint32_t>{4}) << "hidden rows count";
     ASSERT_EQ(log->rejected.size(), 1u);
     EXPECT_EQ(log->rejected[0].line, 9);
+}
+
+TEST_F(Workbook, TheSheetsToChooseFromAreThoseThatAreShown)
+{
+    const auto sheetsOf = [this](const std::string& bytes) {
+        return LogBytes::sheetNames({write(bytes, "log.xlsx")});
+    };
+    MadeWorkbook made = beerBook();
+    made.sheets.push_back({"Notes", "", "hidden"});
+    made.sheets.push_back({"April", ""});
+    EXPECT_EQ(*sheetsOf(workbookBytes(made)), (std::vector<std::string>{"Log", "April"}));
+    made.sheets = {{"Notes", "", "hidden"}, {"More", "", "veryHidden"}};
+    EXPECT_EQ(*sheetsOf(workbookBytes(made)), (std::vector<std::string>{"Notes", "More"}));
+    EXPECT_TRUE(sheetsOf("Time,Beer\n2026-03-08 06:00,68.5\n")->empty());
+    EXPECT_TRUE(sheetsOf(zipped({{"log.csv", "Time,Beer\n"}}))->empty());
+    EXPECT_TRUE(sheetsOf(gzipped("Time,Beer\n"))->empty());
+    EXPECT_FALSE(sheetsOf("PK\x03\x04 cut"));
 }
 
 TEST_F(Workbook, ADateAndATimeMayBeTwoColumns)

@@ -19,27 +19,54 @@ tl::unexpected<Problem> noWorkbook(const std::string& sheet)
 
 } // namespace
 
-Result<LogBytes> LogBytes::open(const LogInput& input)
+Result<LogBytes> LogBytes::begin(const LogInput& input)
 {
     auto source = input.text ? Result<SourceFile>(SourceFile::ofText(input.text))
                              : SourceFile::open(input.path);
     HOLDBAND_TRY(source);
     if (input.readUpTo)
         HOLDBAND_TRY(source->endAt(*input.readUpTo));
-    LogBytes bytes(std::move(*source));
-    const auto first = bytes.m_source.next();
+    return LogBytes(std::move(*source));
+}
+
+/// Reads the first piece.
+Result<ContainerKind> LogBytes::beginSource()
+{
+    const auto first = m_source.next();
     HOLDBAND_TRY(first);
-    bytes.m_pending = *first;
-    const auto kind = containerKindOf(*first);
+    m_pending = *first;
+    return containerKindOf(*first);
+}
+
+Result<LogBytes> LogBytes::open(const LogInput& input)
+{
+    auto bytes = begin(input);
+    HOLDBAND_TRY(bytes);
+    const auto kind = bytes->beginSource();
     HOLDBAND_TRY(kind);
-    HOLDBAND_TRY(bytes.unpack(*kind, input));
-    if (bytes.m_table)
+    HOLDBAND_TRY(bytes->unpack(*kind, input));
+    if (bytes->m_table)
         return bytes;
-    const auto json = isJsonLines(*bytes.m_pending);
+    const auto json = isJsonLines(*bytes->m_pending);
     HOLDBAND_TRY(json);
     if (*json)
-        HOLDBAND_TRY(bytes.readJsonLines(input.beginningOnly));
+        HOLDBAND_TRY(bytes->readJsonLines(input.beginningOnly));
     return bytes;
+}
+
+Result<std::vector<std::string>> LogBytes::sheetNames(const LogInput& input)
+{
+    auto bytes = begin(input);
+    HOLDBAND_TRY(bytes);
+    const auto kind = bytes->beginSource();
+    HOLDBAND_TRY(kind);
+    if (*kind != ContainerKind::zip)
+        return std::vector<std::string>{};
+    HOLDBAND_TRY(bytes->readPacked());
+    const auto entries = zipEntries(*bytes->m_packed);
+    HOLDBAND_TRY(entries);
+    return isOfficeDocument(*entries) ? shownSheets(*bytes->m_packed, *entries)
+                                      : std::vector<std::string>{};
 }
 
 Done LogBytes::unpack(ContainerKind kind, const LogInput& input)

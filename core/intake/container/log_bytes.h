@@ -32,6 +32,10 @@ public:
     /// or one without exactly one log in it.
     static Result<LogBytes> open(const LogInput& input);
 
+    /// The sheets among which the user can choose; none if the file is no workbook. Problem as
+    /// `open`.
+    static Result<std::vector<std::string>> sheetNames(const LogInput& input);
+
     /// The next piece, valid until the next call; shorter than SourceFile::pieceSize only at the
     /// end. Problem as `open`.
     Result<std::string_view> next();
@@ -52,6 +56,8 @@ public:
 private:
     explicit LogBytes(SourceFile source) : m_source(std::move(source)) {}
 
+    static Result<LogBytes> begin(const LogInput& input);
+    Result<ContainerKind> beginSource();
     Done unpack(ContainerKind kind, const LogInput& input);
     Done unpackGzip();
     Done unpackZip(const LogInput& input);

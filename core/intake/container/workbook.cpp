@@ -254,6 +254,21 @@ bool isOfficeDocument(const std::vector<ZipEntry>& entries)
     });
 }
 
+Result<std::vector<std::string>> shownSheets(std::string_view archive,
+                                             const std::vector<ZipEntry>& entries)
+{
+    const auto sheets = workbookSheets(PackageParts(archive, entries));
+    HOLDBAND_TRY(sheets);
+    const bool anyShown =
+        std::any_of(sheets->begin(), sheets->end(), [](const auto& each) { return !each.hidden; });
+    std::vector<std::string> names;
+    for (const WorkbookSheet& sheet : *sheets) {
+        if (!sheet.hidden || !anyShown)
+            names.push_back(sheet.name);
+    }
+    return names;
+}
+
 Result<TableText> sheetTable(std::string_view archive, const std::vector<ZipEntry>& entries,
                              const std::optional<std::string>& sheet,
                              std::optional<std::int64_t> most)

@@ -16,6 +16,11 @@ namespace holdband {
 /// Whether the archive is a document of an office program, a workbook or another.
 bool isOfficeDocument(const std::vector<ZipEntry>& entries);
 
+/// The names of the sheets that are not hidden; all if every one is. The first is read if none is
+/// named. Problem (data): no workbook, or damaged.
+Result<std::vector<std::string>> shownSheets(std::string_view archive,
+                                             const std::vector<ZipEntry>& entries);
+
 /// The sheet of that name, else the first one that is not hidden. Rows are lines of the CSV with
 /// the same number; dates are local times; of formulas the stored values; hidden rows and columns
 /// are read like others. `most`: bytes of the CSV after which the reading stops; absent: all is

@@ -139,6 +139,30 @@ Done readTexts(const PackageParts& parts, const ZipEntry& entry, SharedTexts& te
     return xml.finish();
 }
 
+/// A workbook of which only the list of sheets has been read.
+struct OpenedBook {
+    WorkbookParts parts;
+    std::vector<PartLink> links;
+};
+
+Result<OpenedBook> openBook(const PackageParts& parts)
+{
+    const auto roots = linksOf(parts, "");
+    HOLDBAND_TRY(roots);
+    const PartLink* root = linkOfType(*roots, "officeDocument");
+    const ZipEntry* entry = root ? parts.find(root->part) : nullptr;
+    if (!entry || entry->name.ends_with(".bin"))
+        return dataProblem(Phrase::tr("this is a document that can't be read"), {},
+                           Phrase::tr("save it as a workbook (.xlsx) or as CSV"));
+    auto links = linksOf(parts, entry->name);
+    HOLDBAND_TRY(links);
+    OpenedBook book{{}, std::move(*links)};
+    HOLDBAND_TRY(readSheets(parts, *entry, book.links, book.parts));
+    if (book.parts.sheets.empty())
+        return dataProblem(Phrase::tr("there is no sheet of cells in it"));
+    return book;
+}
+
 /// The form of each style's number format.
 Done readForms(const PackageParts& parts, const ZipEntry& entry, std::vector<CellForm>& forms)
 {
@@ -203,28 +227,25 @@ std::optional<std::string_view> SharedTexts::at(std::size_t index) const
     return std::string_view(m_text).substr(from, m_ends[index] - from);
 }
 
+Result<std::vector<WorkbookSheet>> workbookSheets(const PackageParts& parts)
+{
+    auto book = openBook(parts);
+    HOLDBAND_TRY(book);
+    return std::move(book->parts.sheets);
+}
+
 Result<WorkbookParts> workbookParts(const PackageParts& parts)
 {
-    const auto roots = linksOf(parts, "");
-    HOLDBAND_TRY(roots);
-    const PartLink* root = linkOfType(*roots, "officeDocument");
-    const ZipEntry* entry = root ? parts.find(root->part) : nullptr;
-    if (!entry || entry->name.ends_with(".bin"))
-        return dataProblem(Phrase::tr("this is a document that can't be read"), {},
-                           Phrase::tr("save it as a workbook (.xlsx) or as CSV"));
-    const auto links = linksOf(parts, entry->name);
-    HOLDBAND_TRY(links);
-    WorkbookParts book;
-    HOLDBAND_TRY(readSheets(parts, *entry, *links, book));
-    if (book.sheets.empty())
-        return dataProblem(Phrase::tr("there is no sheet of cells in it"));
-    HOLDBAND_TRY(readLinked(parts, *links, "sharedStrings", [&](const ZipEntry& each) {
+    auto opened = openBook(parts);
+    HOLDBAND_TRY(opened);
+    WorkbookParts& book = opened->parts;
+    HOLDBAND_TRY(readLinked(parts, opened->links, "sharedStrings", [&](const ZipEntry& each) {
         return readTexts(parts, each, book.texts);
     }));
-    HOLDBAND_TRY(readLinked(parts, *links, "styles", [&](const ZipEntry& each) {
+    HOLDBAND_TRY(readLinked(parts, opened->links, "styles", [&](const ZipEntry& each) {
         return readForms(parts, each, book.forms);
     }));
-    return book;
+    return std::move(book);
 }
 
 } // namespace holdband

@@ -53,6 +53,10 @@ struct WorkbookParts {
     std::vector<CellForm> forms; ///< by a cell's style
 };
 
+/// The sheets with cells, in the workbook's order: at least one. Problem (data): it is no workbook,
+/// or damaged.
+Result<std::vector<WorkbookSheet>> workbookSheets(const PackageParts& parts);
+
 /// Problem (data): it is no workbook, or damaged.
 Result<WorkbookParts> workbookParts(const PackageParts& parts);
 

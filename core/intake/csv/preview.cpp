@@ -5,8 +5,10 @@
 #include "core/intake/csv/dialect.h"
 #include "core/intake/csv/encoding.h"
 #include "core/intake/csv/guess.h"
+#include "core/intake/csv/temperature_hint.h"
 #include "core/intake/log/log_places.h"
 #include "core/intake/time/date_order.h"
+#include "core/store/records/equipment.h"
 #include "core/text/name_suggestions.h"
 #include "core/text/phrase.h"
 #include "core/text/times.h"
@@ -97,6 +99,13 @@ std::optional<FoundLayout> foundIn(const Head& head)
     return guess ? std::optional(layoutOf(*guess)) : std::nullopt;
 }
 
+/// The unit of temperatures to which no log gives one.
+TemperatureUnit unmarkedUnit(const store::LogbookFile& logbook)
+{
+    const auto settings = store::readSettings(logbook);
+    return settings ? settings->temperatureUnit() : TemperatureUnit::celsius;
+}
+
 bool contains(const std::vector<Target>& targets, const std::string& name)
 {
     return std::any_of(targets.begin(), targets.end(),
@@ -113,6 +122,11 @@ ColumnMap LogPreview::map() const
     for (const NameGuess& name : names)
         map.names.push_back(name.choice);
     return map;
+}
+
+std::vector<std::string> sheetsOf(const LogSource& source)
+{
+    return LogBytes::sheetNames({source.path, source.text}).value_or(std::vector<std::string>{});
 }
 
 Result<LogPreview> previewLog(const store::LogbookFile& logbook, const LogSource& source,
@@ -143,6 +157,7 @@ Result<LogPreview> previewLog(const store::LogbookFile& logbook, const LogSource
     const Sample sample = sampleRows(head->text, head->whole, dialect->dialect.delimiter);
     preview.rows = previewRows(sample);
     guessColumns(*dialect, sample.rows, *targets, preview);
+    markTemperatures(dialect->dialect, sample.rows, unmarkedUnit(logbook), preview);
     if (dialect->hasTime)
         preview.orderReason = orderReasonOf(preview, preview.layout.timeColumn);
     return preview;
@@ -160,6 +175,7 @@ void applyMap(const store::LogbookFile& logbook, const ColumnMap& map, LogPrevie
             continue;
         preview.columns[i].choice = choice;
         preview.columns[i].reason = before;
+        preview.columns[i].mayBeTemperature = false;
         if (choice.unit)
             preview.columns[i].unitReason = before;
     }

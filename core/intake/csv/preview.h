@@ -27,6 +27,8 @@ struct ColumnGuess {
     ColumnChoice choice;
     std::string reason;     ///< "its rows are times", "its header is the sensor's name"
     std::string unitReason; ///< "the header says °F"; empty where it has no unit
+    /// The guess leaves it out, though it looks like a temperature.
+    bool mayBeTemperature = false;
 };
 
 struct NameGuess {
@@ -72,6 +74,10 @@ struct LogSource {
     std::shared_ptr<const std::string> text = {};
     std::optional<std::string> sheet = {}; ///< of a workbook; absent: the first one
 };
+
+/// The sheets of a workbook among which the user can choose; the first is read if none is chosen.
+/// None for other files, and where it can't be read: previewLog then says why.
+std::vector<std::string> sheetsOf(const LogSource& source);
 
 /// Problem (file): it can't be read. Problem (data): it is empty, or not text in rows. A log
 /// without a column of times is not a Problem: the guess then has none. With requested settings
