@@ -5630,10 +5630,6 @@
         <translation>die Zeiten seit dem Beginn fallen bei „%1“: sie zählen ab mehreren Anfängen</translation>
     </message>
     <message>
-        <source>make a file of each part, and import each with its own --start</source>
-        <translation>aus jedem Teil eine Datei machen und jede mit eigenem --start importieren</translation>
-    </message>
-    <message>
         <source>the times are %1 since a start that the file doesn&apos;t say</source>
         <translation>die Zeiten sind %1 seit einem Beginn, den die Datei nicht nennt</translation>
     </message>
@@ -5733,6 +5729,22 @@
     <message>
         <source>of the hold time recorded</source>
         <translation>der Haltezeit gemessen</translation>
+    </message>
+    <message>
+        <source>make a file of each part, and import each with its own start</source>
+        <translation>aus jedem Teil eine Datei machen und jede mit eigenem Beginn importieren</translation>
+    </message>
+    <message>
+        <source>choose above what the times count, or which column has the time</source>
+        <translation>oben wählen, was die Zeiten zählen, oder welche Spalte die Zeit hat</translation>
+    </message>
+    <message>
+        <source>say above when they began</source>
+        <translation>oben den Beginn angeben</translation>
+    </message>
+    <message>
+        <source>choose another sheet above</source>
+        <translation>oben ein anderes Blatt wählen</translation>
     </message>
 </context>
 <context>
@@ -11238,6 +11250,46 @@ Sicherheit:%1</translation>
     <message>
         <source>room above beer</source>
         <translation>Raum über Bier</translation>
+    </message>
+    <message>
+        <source>seconds</source>
+        <translation>Sekunden</translation>
+    </message>
+    <message>
+        <source>minutes</source>
+        <translation>Minuten</translation>
+    </message>
+    <message>
+        <source>days of a spreadsheet’s calendar</source>
+        <translation>Tage des Kalenders einer Tabellenkalkulation</translation>
+    </message>
+    <message>
+        <source>as the header says: %1</source>
+        <translation>wie die Kopfzeile sagt: %1</translation>
+    </message>
+    <message>
+        <source>Began</source>
+        <translation>Beginn</translation>
+    </message>
+    <message>
+        <source>Times count</source>
+        <translation>Zeiten zählen</translation>
+    </message>
+    <message>
+        <source>Ignored, but it looks like a temperature: %1. Choose above the column what it is.</source>
+        <translation>Nicht beachtet, sieht aber nach einer Temperatur aus: %1. Über der Spalte wählen, was sie ist.</translation>
+    </message>
+    <message>
+        <source>Ignored, but they look like temperatures: %1. Choose above each column what it is.</source>
+        <translation>Nicht beachtet, sehen aber nach Temperaturen aus: %1. Über jeder Spalte wählen, was sie ist.</translation>
+    </message>
+    <message>
+        <source>&amp;Go to the column</source>
+        <translation>Zu&amp;r Spalte</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Blatt</translation>
     </message>
 </context>
 </TS>

@@ -37,8 +37,9 @@ QString reasonText(const LogState& log, std::size_t column)
     if (choice.meaning != guess.choice.meaning || choice.of != guess.choice.of)
         return Words::tr("as chosen");
     QString words = shown(guess.reason);
-    // A given layout is no reason; dates and patterns have their own.
-    const bool decided = log.report && (log.report->file.dateOrder || log.map.timePattern);
+    // A given layout is no reason; dates, patterns and a start have their own.
+    const bool decided =
+        log.report && (log.report->file.dateOrder || log.map.timePattern || log.map.start);
     if (choice.meaning == Meaning::time && decided)
         words = shown(log.report->file.timeReason);
     else if (choice.meaning == Meaning::time && !log.preview->orderReason.empty())

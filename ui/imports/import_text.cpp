@@ -39,9 +39,12 @@ QString problemText(const Problem& problem)
     Problem page = problem;
     switch (problem.decision) {
     case Decision::none:
-    case Decision::timeUnit: // The window has no control for these two: the remedy names the
-                             // options.
+        break;
+    case Decision::timeUnit:
+        page.remedy = Phrase::tr("choose above what the times count, or which column has the time");
+        break;
     case Decision::start:
+        page.remedy = Phrase::tr("say above when they began");
         break;
     case Decision::timeColumn:
     case Decision::timeOfDay:
@@ -111,6 +114,16 @@ QString firstReject(const intake::ImportReport& report)
                      .arg(line, shown(row.column), shown(row.text), shown(row.reason));
 }
 
+/// Where nothing of a workbook's sheet can be shown, nothing about it can be chosen either.
+QString askingText(const LogState& log)
+{
+    Problem problem = *log.problem;
+    if (log.preview || log.sheets.size() < 2)
+        return problemText(problem);
+    problem.remedy = Phrase::tr("choose another sheet above");
+    return sentence(problem);
+}
+
 QString changedSince(const LogState& log)
 {
     return log.changedSince
@@ -137,7 +150,7 @@ QString stateSentence(const LogState& log)
     case LogStage::saving:
         return Words::tr("Saving %1…").arg(log.name);
     case LogStage::asking:
-        return log.problem ? changedSince(log) + problemText(*log.problem) : QString();
+        return log.problem ? changedSince(log) + askingText(log) : QString();
     case LogStage::ready:
         return changedSince(log) + countsSentence(*log.report) + zoneRead(*log.report) +
                passedOver(*log.report);

@@ -135,6 +135,8 @@ void ImportsPage::connectParts()
             [this](const intake::ColumnMap& map) { m_queue->choose(current(), map); });
     connect(m_view, &LogView::registerDropChosen, this,
             [this](MeterEvent event) { m_queue->chooseRegisterDrop(current(), event); });
+    connect(m_view, &LogView::sheetChosen, this,
+            [this](const QString& sheet) { m_queue->chooseSheet(current(), sheet); });
     connect(m_view, &LogView::forgetWanted, this, [this] { m_queue->forgetMap(current()); });
     connect(m_view, &LogView::newTargetWanted, this, &ImportsPage::askNewTarget);
     connect(m_view, &LogView::saveRejectsWanted, this, &ImportsPage::askSaveRejects);

@@ -103,6 +103,7 @@ void ImportsPage::showState(const LogState& log)
     if (!busy)
         m_progress->setValue(0);
     m_view->setChoosable(!log.isBusy() && log.stage != LogStage::saved);
+    m_view->setSheetChoosable(!log.isBusy());
 }
 
 void ImportsPage::takeSettled(int index)

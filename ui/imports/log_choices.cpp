@@ -1,6 +1,7 @@
 #include "ui/imports/log_choices.h"
 
 #include "core/intake/time/header_zone.h"
+#include "ui/imports/elapsed_choices.h"
 #include "ui/imports/layout_choices.h"
 #include "ui/theme/elided_label.h"
 #include "ui/theme/theme.h"
@@ -21,8 +22,8 @@ constexpr int patternIndex = 4; ///< of the date orders
 constexpr DateOrder orders[] = {DateOrder::yearMonthDay, DateOrder::monthDayYear,
                                 DateOrder::dayMonthYear};
 
-/// The zone used if the user chooses none.
-QString defaultZone(const LogState& log)
+/// The zone that the headers of the times name.
+std::optional<Zone> zoneInHeader(const LogState& log)
 {
     std::vector<std::string_view> headers;
     if (log.preview) {
@@ -32,7 +33,20 @@ QString defaultZone(const LogState& log)
                 headers.emplace_back(log.preview->columns[*column].header);
         }
     }
-    return headerZone(headers).zone ? Words::tr("as the header says") : Words::tr("the logbook’s");
+    return headerZone(headers).zone;
+}
+
+/// The zone used if the user chooses none.
+QString defaultZone(const LogState& log)
+{
+    return zoneInHeader(log) ? Words::tr("as the header says") : Words::tr("the logbook’s");
+}
+
+/// `zone`: the logbook's.
+Zone zoneOfTimes(const LogState& log, const Zone& zone)
+{
+    const auto chosen = log.map.zone ? Zone::named(*log.map.zone) : Result<Zone>(zone);
+    return log.map.zone && chosen ? *chosen : zoneInHeader(log).value_or(zone);
 }
 
 void setWhole(QComboBox* box, int index)
@@ -44,9 +58,10 @@ void setWhole(QComboBox* box, int index)
 } // namespace
 
 LogChoices::LogChoices(QWidget* parent)
-    : QWidget(parent), m_layout(new LayoutChoices(this)), m_zone(new QComboBox(this)),
-      m_order(new QComboBox(this)), m_sign(new QComboBox(this)), m_drop(new QComboBox(this)),
-      m_pattern(new QLineEdit(this)), m_patternWords(new ElidedLabel({}, this))
+    : QWidget(parent), m_layout(new LayoutChoices(this)), m_elapsed(new ElapsedChoices(this)),
+      m_zone(new QComboBox(this)), m_order(new QComboBox(this)), m_sign(new QComboBox(this)),
+      m_drop(new QComboBox(this)), m_pattern(new QLineEdit(this)),
+      m_patternWords(new ElidedLabel({}, this))
 {
     fillZones();
     m_order->addItems({Words::tr("as the rows show"), Words::tr("year, month, day"),
@@ -79,8 +94,11 @@ LogChoices::LogChoices(QWidget* parent)
     addRow({field(Words::tr("Zone of its clock"), m_zone), field(Words::tr("Dates"), m_order),
             m_signField});
     addRow({m_patternField, m_dropField});
-    for (QWidget* each : {m_patternField, m_signField, m_dropField})
+    layout->addWidget(m_elapsed);
+    for (QWidget* each :
+         std::initializer_list<QWidget*>{m_patternField, m_signField, m_dropField, m_elapsed})
         each->hide();
+    connect(m_elapsed, &ElapsedChoices::changed, this, &LogChoices::changed);
     connect(m_layout, &LayoutChoices::changed, this, &LogChoices::changed);
     for (QComboBox* box : {m_order, m_sign})
         connect(box, &QComboBox::activated, this, [this] {
@@ -130,7 +148,7 @@ QWidget* LogChoices::field(const QString& label, QWidget* control, ElidedLabel* 
     return frame;
 }
 
-void LogChoices::showLog(const LogState& log)
+void LogChoices::showLog(const LogState& log, const Zone& zone)
 {
     const intake::ColumnMap& map = log.map;
     if (log.preview)
@@ -154,6 +172,7 @@ void LogChoices::showLog(const LogState& log)
     m_signField->setVisible(map.decimalSign || open == Decision::decimalSign);
     m_dropField->setVisible(log.registerDrop || open == Decision::registerDrop);
     showPattern();
+    m_elapsed->showLog(log, zoneOfTimes(log, zone));
 }
 
 bool LogChoices::patternChosen() const
@@ -179,10 +198,13 @@ void LogChoices::fillIn(intake::ColumnMap& map) const
         patternChosen() && !pattern.isEmpty() ? std::optional(core(pattern)) : std::nullopt;
     const int sign = m_sign->currentIndex();
     map.decimalSign = sign == 0 ? std::nullopt : std::optional(sign == 1 ? ',' : '.');
+    m_elapsed->fillIn(map);
 }
 
 bool LogChoices::pointAt(Decision decision)
 {
+    if (m_elapsed->pointAt(decision))
+        return true;
     QWidget* control = decision == Decision::layout         ? m_layout->header()
                        : decision == Decision::dateOrder    ? m_order
                        : decision == Decision::zone         ? m_zone

@@ -1,7 +1,9 @@
 // The choices for a log: delimiter, header line, zone, order of the dates or a custom pattern,
-// decimal sign, and why a register fell. Each with the detected value and the reason.
+// decimal sign, what numbers that are times count, and why a register fell. Each with the detected
+// value and the reason.
 #pragma once
 
+#include "core/text/zone.h"
 #include "ui/imports/log_state.h"
 
 #include <QWidget>
@@ -11,6 +13,7 @@ class QLineEdit;
 
 namespace holdband::ui {
 
+class ElapsedChoices;
 class ElidedLabel;
 class LayoutChoices;
 
@@ -19,12 +22,14 @@ class LogChoices : public QWidget {
 public:
     explicit LogChoices(QWidget* parent = nullptr);
 
-    void showLog(const LogState& log);
+    /// `zone`: the logbook’s.
+    void showLog(const LogState& log, const Zone& zone);
     /// Puts the choices into the map; its columns are not changed.
     void fillIn(intake::ColumnMap& map) const;
     /// Focuses the control for that decision; false if there is none here.
     bool pointAt(Decision decision);
     LayoutChoices* layoutChoices() const { return m_layout; }
+    ElapsedChoices* elapsed() const { return m_elapsed; }
     QComboBox* dateOrder() const { return m_order; }
     QComboBox* zone() const { return m_zone; }
     QComboBox* decimalSign() const { return m_sign; }
@@ -48,6 +53,7 @@ private:
     bool patternChosen() const;
 
     LayoutChoices* m_layout;
+    ElapsedChoices* m_elapsed;
     QComboBox* m_zone;
     QComboBox* m_order;
     QComboBox* m_sign;

@@ -1,6 +1,5 @@
 #include "ui/imports/log_queue.h"
 
-#include "core/intake/log/remembered.h"
 #include "core/text/phrase.h"
 #include "ui/session/session.h"
 #include "ui/words/words.h"
@@ -23,6 +22,27 @@ void retainFileChoices(const intake::ColumnMap& before, intake::ColumnMap& map)
     map.dateOrder = before.dateOrder ? before.dateOrder : map.dateOrder;
     map.timePattern = before.timePattern ? before.timePattern : map.timePattern;
     map.decimalSign = before.decimalSign ? before.decimalSign : map.decimalSign;
+    map.timeUnit = before.timeUnit ? before.timeUnit : map.timeUnit;
+}
+
+/// The header of the column of times; empty if there is none.
+std::string timeHeaderOf(const intake::LogPreview& preview, const intake::ColumnMap& map)
+{
+    const auto time = map.columnOf(intake::Meaning::time);
+    return time && *time < preview.columns.size() ? preview.columns[*time].header : std::string();
+}
+
+/// What a preview gives; the sheets also if there is none.
+struct LookedAt {
+    std::vector<std::string> sheets;
+    Result<PreviewedLog> log;
+};
+
+/// The choices for another log of the same shape, which began at another time.
+intake::ColumnMap copyForOther(intake::ColumnMap map, const intake::ColumnMap& other)
+{
+    map.start = other.start;
+    return map;
 }
 
 Problem stopped()
@@ -46,6 +66,7 @@ intake::ImportOptions LogState::options(bool dryRun) const
     intake::ImportOptions options;
     options.path = source.path;
     options.text = source.text;
+    options.sheet = source.sheet;
     options.map = map;
     if (preview)
         options.layout = preview->layout;
@@ -107,33 +128,45 @@ void LogQueue::next()
 void LogQueue::preview(int index, Work work)
 {
     const LogState& state = log(index);
-    m_session->ask<PreviewedLog>(
+    m_session->ask<LookedAt>(
         this,
-        [source = state.source, map = state.map, work,
-         shape =
-             state.preview ? state.preview->shape : std::string()](const store::LogbookFile& file) {
-            return work == Work::guess   ? intake::detectAgain(file, source)
-                   : work == Work::again ? intake::openChangedPreview(file, source, map, shape)
-                                         : intake::openPreview(file, source, map.layout);
+        [source = state.source, map = state.map, work, sheets = state.sheets,
+         shape = state.preview ? state.preview->shape : std::string()](
+            const store::LogbookFile& file) -> Result<LookedAt> {
+            return LookedAt{
+                sheets.empty() || work == Work::again ? intake::sheetsOf(source) : sheets,
+                work == Work::guess   ? intake::detectAgain(file, source)
+                : work == Work::again ? intake::openChangedPreview(file, source, map, shape)
+                                      : intake::openPreview(file, source, map.layout)};
         },
-        [this, index, work, generation = m_generation](Result<PreviewedLog> looked) {
+        [this, index, work, generation = m_generation](Result<LookedAt> looked) {
             if (generation != m_generation)
                 return;
             m_running = false;
-            if (looked) {
-                if (work == Work::relayOut)
-                    retainFileChoices(log(index).map, looked->map);
-                log(index).preview = std::move(looked->preview);
-                log(index).map = std::move(looked->map);
-                log(index).remembered = looked->remembered;
-                log(index).report.reset(); // it was made with other columns
-                Q_EMIT changed(index);
-                m_tasks.push_front({index, Work::look});
-                return next();
-            }
-            log(index).problem = looked.error();
+            if (looked)
+                log(index).sheets = std::move(looked->sheets);
+            if (looked && looked->log)
+                return takePreview(index, work, std::move(*looked->log));
+            log(index).problem = looked ? looked->log.error() : looked.error();
             settle(index);
         });
+}
+
+void LogQueue::takePreview(int index, Work work, PreviewedLog looked)
+{
+    LogState& state = log(index);
+    if (work == Work::relayOut) {
+        retainFileChoices(state.map, looked.map);
+        if (timeHeaderOf(*state.preview, state.map) == timeHeaderOf(looked.preview, looked.map))
+            looked.map.start = state.map.start;
+    }
+    state.preview = std::move(looked.preview);
+    state.map = std::move(looked.map);
+    state.remembered = looked.remembered;
+    state.report.reset(); // it was made with other columns
+    Q_EMIT changed(index);
+    m_tasks.push_front({index, Work::look});
+    next();
 }
 
 void LogQueue::run(int index, bool dryRun)
@@ -225,9 +258,25 @@ void LogQueue::chooseForAlike(int index)
         if (i == index || !other.preview || other.preview->shape != log(index).preview->shape ||
             other.stage == LogStage::saved)
             continue;
-        other.map = log(index).map;
+        other.map = copyForOther(log(index).map, other.map);
         enqueue(i, workAfter(i));
     }
+}
+
+void LogQueue::chooseSheet(int index, const QString& sheet)
+{
+    LogState& state = log(index);
+    if (state.isBusy())
+        return;
+    LogState other;
+    other.source = state.source;
+    other.source.sheet = core(sheet);
+    other.name = state.name;
+    other.sheets = state.sheets;
+    state = std::move(other);
+    enqueue(index, Work::preview);
+    Q_EMIT changed(index);
+    next();
 }
 
 void LogQueue::chooseRegisterDrop(int index, MeterEvent event)

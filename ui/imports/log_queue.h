@@ -2,6 +2,7 @@
 // the window's thread and never blocks it.
 #pragma once
 
+#include "core/intake/log/remembered.h"
 #include "ui/imports/log_state.h"
 
 #include <QObject>
@@ -29,6 +30,8 @@ public:
     /// New choices: the log is read again, and so are logs of the same shape that wait for a
     /// choice.
     void choose(int index, const intake::ColumnMap& map);
+    /// Previews another sheet of the workbook, also after one was stored.
+    void chooseSheet(int index, const QString& sheet);
     void chooseRegisterDrop(int index, MeterEvent event);
     /// Detects again, ignoring the remembered choices for its shape.
     void forgetMap(int index);
@@ -68,6 +71,7 @@ private:
     void enqueue(int index, Work work);
     void next();
     void preview(int index, Work work);
+    void takePreview(int index, Work work, intake::PreviewedLog looked);
     void run(int index, bool dryRun);
     void takeReport(int index, Result<intake::ImportReport> report, bool dryRun);
     void settle(int index);

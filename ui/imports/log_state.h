@@ -8,6 +8,8 @@
 #include <QString>
 #include <memory>
 #include <optional>
+#include <string>
+#include <vector>
 
 namespace holdband::ui {
 
@@ -24,6 +26,7 @@ enum class LogStage {
 struct LogState {
     intake::LogSource source;
     QString name;
+    std::vector<std::string> sheets; ///< of a workbook; empty for other files
     LogStage stage = LogStage::waiting;
     std::optional<intake::LogPreview> preview;
     intake::ColumnMap map;

@@ -1,10 +1,12 @@
 #include "ui/imports/log_view.h"
 
 #include "ui/imports/column_heads.h"
+#include "ui/imports/ignored_line.h"
 #include "ui/imports/import_text.h"
 #include "ui/imports/log_choices.h"
 #include "ui/imports/name_choices.h"
 #include "ui/imports/rows_panel.h"
+#include "ui/imports/sheet_choice.h"
 #include "ui/theme/card.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
@@ -26,8 +28,9 @@ LogView::LogView(QWidget* parent)
     : QWidget(parent), m_raw(new TableModel(this)), m_result(new TableModel(this)),
       m_rawTable(makeLogTable(Words::tr("The file’s first rows"), m_raw, this)),
       m_resultTable(makeLogTable(Words::tr("Preview"), m_result, this)),
-      m_heads(new ColumnHeads(m_rawTable, this)), m_choices(new LogChoices(this)),
-      m_names(new NameChoices(this)), m_rows(new RowsPanel(this)),
+      m_heads(new ColumnHeads(m_rawTable, this)), m_sheet(new SheetChoice(this)),
+      m_choices(new LogChoices(this)), m_names(new NameChoices(this)),
+      m_ignored(new IgnoredLine(this)), m_rows(new RowsPanel(this)),
       m_stack(new QStackedWidget(this)), m_remarks(makeLabel({}, "muted", this)),
       m_forget(new QPushButton(Words::tr("&Detect again"), this))
 {
@@ -40,8 +43,10 @@ LogView::LogView(QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(spacing::gap);
+    layout->addWidget(m_sheet);
     layout->addLayout(choices);
     layout->addWidget(m_names);
+    layout->addWidget(m_ignored);
     layout->addWidget(m_stack, 1);
     layout->addWidget(m_remarks);
     layout->addWidget(makeCounts());
@@ -94,6 +99,12 @@ void LogView::connectParts()
     connect(m_heads, &ColumnHeads::changed, this, chosen);
     connect(m_names, &NameChoices::changed, this, chosen);
     connect(m_choices, &LogChoices::changed, this, chosen);
+    connect(m_sheet, &SheetChoice::chosen, this, &LogView::sheetChosen);
+    connect(m_ignored, &IgnoredLine::columnWanted, this, [this](int column) {
+        m_stack->setCurrentIndex(0);
+        if (column < m_heads->columnCount())
+            m_heads->box(column)->setFocus();
+    });
     connect(m_choices, &LogChoices::registerDropChosen, this, &LogView::registerDropChosen);
     connect(m_choices, &LogChoices::patternTyped, this, &LogView::checkPattern);
     connect(m_heads, &ColumnHeads::newSensorWanted, this,
@@ -116,7 +127,9 @@ void LogView::connectParts()
 void LogView::showLog(const LogState& log, const std::vector<intake::Target>& targets,
                       const Zone& zone)
 {
-    const bool other = m_log.source.path != log.source.path || m_log.source.text != log.source.text;
+    const bool other = m_log.source.path != log.source.path ||
+                       m_log.source.text != log.source.text ||
+                       m_log.source.sheet != log.source.sheet;
     const bool rows = other || !m_log.preview || m_raw->rowCount() == 0 ||
                       (log.preview && (log.preview->layout != m_log.preview->layout ||
                                        log.preview->rows != m_log.preview->rows));
@@ -134,7 +147,9 @@ void LogView::showLog(const LogState& log, const std::vector<intake::Target>& ta
     m_resultTable->setVisible(m_result->rowCount() > 0);
     m_heads->showLog(log, targets);
     m_names->showLog(log, targets);
-    m_choices->showLog(log);
+    m_ignored->showLog(log);
+    m_sheet->showLog(log);
+    m_choices->showLog(log, zone);
     m_choices->setVisible(log.preview.has_value());
     m_forget->setVisible(log.remembered);
     m_remarks->setText(remarksOn(log).join(QLatin1Char(' ')));
@@ -186,6 +201,8 @@ void LogView::open(RowOutcome outcome)
 
 void LogView::pointAt(Decision decision)
 {
+    if (!m_log.preview && m_sheet->isVisibleTo(this))
+        return m_sheet->box()->setFocus();
     if (m_choices->pointAt(decision))
         return;
     if (decision == Decision::none || m_heads->columnCount() == 0)
@@ -209,6 +226,11 @@ void LogView::setChoosable(bool choosable)
         widget->setEnabled(choosable);
 }
 
+void LogView::setSheetChoosable(bool choosable)
+{
+    m_sheet->setEnabled(choosable);
+}
+
 intake::ColumnMap LogView::map() const
 {
     intake::ColumnMap map = m_log.map;
@@ -230,6 +252,10 @@ void LogView::settleTime(intake::ColumnMap& map) const
                 map.columns[*before].meaning == meaning)
                 map.columns[*before].meaning = Meaning::ignored;
         }
+    }
+    if (map.columnOf(Meaning::time) != m_log.map.columnOf(Meaning::time)) {
+        map.timeUnit.reset();
+        map.start.reset();
     }
 }
 

@@ -18,9 +18,11 @@ class QTableView;
 namespace holdband::ui {
 
 class ColumnHeads;
+class IgnoredLine;
 class LogChoices;
 class NameChoices;
 class RowsPanel;
+class SheetChoice;
 
 class LogView : public QWidget {
     Q_OBJECT
@@ -31,9 +33,12 @@ public:
     /// Focuses the control for that decision.
     void pointAt(Decision decision);
     void setChoosable(bool choosable);
+    void setSheetChoosable(bool choosable);
 
     ColumnHeads* heads() const { return m_heads; }
     LogChoices* choices() const { return m_choices; }
+    SheetChoice* sheet() const { return m_sheet; }
+    IgnoredLine* ignored() const { return m_ignored; }
     NameChoices* names() const { return m_names; }
     RowsPanel* rows() const { return m_rows; }
     QPushButton* countButton(RowOutcome outcome) const
@@ -45,6 +50,7 @@ public:
 
 Q_SIGNALS:
     void mapChosen(const holdband::intake::ColumnMap& map);
+    void sheetChosen(const QString& sheet);
     void registerDropChosen(holdband::MeterEvent event);
     /// `column`: −1 for a name in a long log.
     void newTargetWanted(bool meter, int column, const QString& name);
@@ -60,7 +66,8 @@ private:
     void open(RowOutcome outcome);
     intake::ColumnMap map() const;
     void checkPattern(const QString& pattern);
-    /// A column newly chosen as the time takes that meaning from the previous one.
+    /// A column newly chosen as the time takes that meaning from the previous one, and what its
+    /// numbers count is open again.
     void settleTime(intake::ColumnMap& map) const;
 
     LogState m_log;
@@ -70,8 +77,10 @@ private:
     QTableView* m_rawTable;
     QTableView* m_resultTable;
     ColumnHeads* m_heads;
+    SheetChoice* m_sheet;
     LogChoices* m_choices;
     NameChoices* m_names;
+    IgnoredLine* m_ignored;
     RowsPanel* m_rows;
     QStackedWidget* m_stack;
     QLabel* m_remarks;

@@ -35,7 +35,7 @@ Done ElapsedTimes::addStart(const std::string& start, const Zone& zone,
             Phrase::tr("the times since the start fall at \"%1\": they count from several starts")
                 .with(m_fall.text),
             linePlace(m_fall.line) + ", " + columnPlace(header),
-            Phrase::tr("make a file of each part, and import each with its own --start"));
+            Phrase::tr("make a file of each part, and import each with its own start"));
     auto at = parseTime(start, zone);
     if (!at) {
         at.error().decision = Decision::start;
