@@ -10272,7 +10272,7 @@ Ein Klick zeigt sie größer.</numerusform>
     </message>
     <message>
         <source>Save &amp;all</source>
-        <translation>&amp;Alle speichern</translation>
+        <translation>Alle s&amp;peichern</translation>
     </message>
     <message>
         <source>The logbook is open for reading only, so no log can be saved.</source>
@@ -10288,7 +10288,7 @@ Ein Klick zeigt sie größer.</numerusform>
     </message>
     <message>
         <source>Save &amp;all %1 that are ready</source>
-        <translation>&amp;Alle %1 bereiten speichern</translation>
+        <translation>Alle %1 bereiten s&amp;peichern</translation>
     </message>
     <message>
         <source>Close</source>
