@@ -3,6 +3,8 @@
 #include "core/exchange/json_document.h"
 #include "core/text/phrase.h"
 
+#include <algorithm>
+
 namespace holdband::exchange {
 
 namespace {
@@ -12,6 +14,29 @@ void readAll(Fields& fields, const char* key, std::vector<Value>& into, Read rea
 {
     for (Fields& item : fields.objects(key))
         into.push_back(read(item));
+}
+
+/// What belongs to a record is found by its name. `item`: of the last of the values.
+template <typename Value>
+void refuseSameName(const std::vector<Value>& values, Fields& item)
+{
+    if (values.empty())
+        return;
+    const std::string& name = values.back().name;
+    const auto same = std::find_if(values.begin(), values.end() - 1,
+                                   [&](const Value& value) { return value.name == name; });
+    if (same != values.end() - 1)
+        item.fail("name", Phrase::tr("\"%1\" is the name of two records").with(name),
+                  Phrase::tr("give one of them another name"));
+}
+
+template <typename Value, typename Read>
+void readAllNamed(Fields& fields, const char* key, std::vector<Value>& into, Read read)
+{
+    for (Fields& item : fields.objects(key)) {
+        into.push_back(read(item));
+        refuseSameName(into, item);
+    }
 }
 
 /// Errors are left in `reading`.
@@ -30,16 +55,18 @@ Description readDocument(const Json& document, Reading& reading,
                     Phrase::tr("this description is of a newer kind than this program knows"),
                     Phrase::tr("read it with a newer Holdband"));
     readSettings(fields, description);
-    readAll(fields, "setups", description.setups, readSetup);
-    readAll(fields, "sensors", description.sensors, readSensor);
-    readAll(fields, "meters", description.meters, readMeter);
-    for (Fields& batch : fields.objects("batches"))
+    readAllNamed(fields, "setups", description.setups, readSetup);
+    readAllNamed(fields, "sensors", description.sensors, readSensor);
+    readAllNamed(fields, "meters", description.meters, readMeter);
+    for (Fields& batch : fields.objects("batches")) {
         readBatch(batch, description);
+        refuseSameName(description.batches, batch);
+    }
     readAll(fields, "files", description.files, readFile);
     readAll(fields, "meter_readings", description.meterReadings, readMeterReading);
     readAll(fields, "exclusions", description.exclusions, readExclusion);
     readAll(fields, "journal", description.journal, readNote);
-    readAll(fields, "plans", description.plans, readPlan);
+    readAllNamed(fields, "plans", description.plans, readPlan);
     readAll(fields, "hand_readings", description.handReadings, readHandReading);
     readAll(fields, "corrections", description.corrections, readCorrection);
     if (const auto weighing = fields.object("weighing"))

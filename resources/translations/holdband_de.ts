@@ -5746,6 +5746,18 @@
         <source>choose another sheet above</source>
         <translation>oben ein anderes Blatt wählen</translation>
     </message>
+    <message>
+        <source>&quot;%1&quot; is the name of two records</source>
+        <translation>„%1“ heißen zwei Einträge</translation>
+    </message>
+    <message>
+        <source>give one of them another name</source>
+        <translation>gib einem davon einen anderen Namen</translation>
+    </message>
+    <message>
+        <source>the file is damaged: the batch &quot;%1&quot; refers to equipment that is not in it</source>
+        <translation>die Datei ist beschädigt: der Sud „%1“ verweist auf Ausrüstung, die nicht darin ist</translation>
+    </message>
 </context>
 <context>
     <name>QPlatformTheme</name>
@@ -9490,10 +9502,6 @@
         <translation>Text&amp;größe</translation>
     </message>
     <message>
-        <source>The text has the chosen size from the next start on.</source>
-        <translation>Der Text hat die gewählte Größe ab dem nächsten Start.</translation>
-    </message>
-    <message>
         <source>About Holdband</source>
         <translation>Über Holdband</translation>
     </message>
@@ -9877,10 +9885,6 @@
     <message>
         <source>Lang&amp;uage</source>
         <translation>S&amp;prache</translation>
-    </message>
-    <message>
-        <source>The texts are in the chosen language from the next start on.</source>
-        <translation>Die Texte sind ab dem nächsten Start in der gewählten Sprache.</translation>
     </message>
     <message>
         <source>missed</source>
@@ -11290,6 +11294,18 @@ Sicherheit:%1</translation>
     <message>
         <source>Sheet</source>
         <translation>Blatt</translation>
+    </message>
+    <message>
+        <source>Back up &amp;now</source>
+        <translation>&amp;Jetzt sichern</translation>
+    </message>
+    <message>
+        <source>&amp;Open it when it is written</source>
+        <translation>Danach öff&amp;nen</translation>
+    </message>
+    <message>
+        <source>The window changes at the next start: the round that you typed is not saved yet.</source>
+        <translation>Das Fenster ändert sich beim nächsten Start: Der getippte Rundgang ist noch nicht gespeichert.</translation>
     </message>
 </context>
 </TS>

@@ -16,6 +16,26 @@ namespace {
 
 namespace fs = std::filesystem;
 
+// A fuzzed description with two batches of one name gave each the causes of both.
+TEST(Load, RefusesTwoRecordsOfOneName)
+{
+    for (const auto& [list, item] :
+         {std::pair{"setups", R"({"name":"A"})"},
+          {"sensors", R"({"name":"A","reads":"beer"})"},
+          {"meters", R"({"name":"A","setup":"S"})"},
+          {"plans", R"({"name":"A"})"},
+          {"batches", R"({"name":"A","setup":"S","pitched":"2026-03-01 00:00",
+                          "beer_sensor":"B","tolerance_c":1,
+                          "schedule":[{"stage":"Hold","target_c":20}]})"}}) {
+        const auto parsed = exchange::parseDescription(std::string(R"({"holdband":1,")") + list +
+                                                           R"(":[)" + item + "," + item + "]}",
+                                                       "d.json");
+        ASSERT_FALSE(parsed) << list;
+        EXPECT_EQ(parsed.error().what, "\"A\" is the name of two records") << list;
+        EXPECT_EQ(parsed.error().place, "d.json, " + std::string(list) + "[1].name") << list;
+    }
+}
+
 TEST(Load, RemovesTheFilesOfAKilledRunButNoOthers)
 {
     const DescribedLogbook files;

@@ -43,8 +43,8 @@ for command in "${commands[@]}"; do
     grep -q "^\.It Cm $command " "$resources/man/holdband.1" || fail "the manual lacks $command"
     while IFS= read -r option; do
         case $option in
-            --quiet | --help | --version) # once, for all commands
-                grep -q -e "Fl -${option#--}$" "$resources/man/holdband.1" ||
+            --color | --quiet | --help | --version) # once, for all commands
+                grep -q -e "Fl -${option#--}\b" "$resources/man/holdband.1" ||
                     fail "the manual lacks $option" ;;
             *)
                 manual_of "$command" | grep -q -e "Fl -${option#--}\b" ||

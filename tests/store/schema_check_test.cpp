@@ -1,6 +1,7 @@
 // A file whose tables, indexes or sizes are not those of a logbook is refused, and what is wrong is
 // named. Damage stays visible after a change.
 #include "core/store/history/undo.h"
+#include "core/store/records/batches.h"
 #include "core/store/records/journal.h"
 #include "core/store/records/log_maps.h"
 #include "core/store/safety/backups.h"
@@ -50,6 +51,19 @@ TEST_F(ForeignSchema, AMissingTableIsNamed)
 {
     changeFile("DROP TABLE ratings");
     EXPECT_THAT(refusal(), HasSubstr("missing in the file: table ratings"));
+}
+
+// A fuzzed logbook had a batch whose sensor was gone: it was found by its name, and then not.
+TEST_F(ForeignSchema, ABatchWhoseSensorIsGoneIsDamage)
+{
+    changeFile("INSERT INTO batches (id, name, setup, pitched, beer_sensor, grace_ms, act) "
+               "VALUES (1, 'Ale', 1, 1772000000000, 99, 0, 1)");
+    const auto logbook = store::LogbookFile::open(path(), store::Access::read);
+    ASSERT_TRUE(logbook) << logbook.error().sentence();
+    const auto batch = store::readBatch(**logbook, "Ale");
+    ASSERT_FALSE(batch);
+    EXPECT_EQ(batch.error().kind, ProblemKind::file);
+    EXPECT_THAT(batch.error().sentence(), HasSubstr("the batch \"Ale\" refers to equipment"));
 }
 
 TEST_F(ForeignSchema, AMissingIndexIsNamed)

@@ -101,6 +101,24 @@ TEST_F(BackupsTest, TheStatusLineNamesTheTimeOfTheLastCopy)
               QStringList{"2026-03-12 18.12 small.holdband"});
 }
 
+TEST_F(BackupsTest, ACopyIsMadeAtOnceOnRequest)
+{
+    const auto window = openWindow(makeLogbook());
+    for (QAction* action : window->findChildren<QAction*>()) {
+        if (action->text() == QStringLiteral("&Backups…"))
+            action->trigger();
+    }
+    auto* dialog = window->findChild<BackupsDialog*>();
+    ASSERT_TRUE(dialog);
+    QTest::mouseClick(dialog->copyButton(), Qt::LeftButton);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return dialog->copies().size() == 1; }, 10'000));
+    EXPECT_EQ(dialog->table()->model()->index(0, 0).data().toString(), "12 Mar 2026 18:12");
+    dialog->reject();
+    settle(*window);
+    EXPECT_TRUE(window->status().endsWith("backed up today 18:12"))
+        << window->status().toStdString();
+}
+
 TEST_F(BackupsTest, ACopyThatFailsIsReportedAndTheChangeIsSaved)
 {
     const auto window = openWindow(makeLogbook());

@@ -49,10 +49,18 @@ TEST(Contrast, BlackOnWhiteIsTheHighest)
     EXPECT_NEAR(contrast(Qt::gray, Qt::gray), 1.0, 1e-9);
 }
 
-TEST(Colours, TheFirstTwoSetupsAreBlueAndVermillion)
+// Vermillion is for warnings alone.
+TEST(Colours, TheFirstTwoSetupsAreBlueAndPurple)
 {
     EXPECT_EQ(setupColour(0), QColor("#0072B2")); // Okabe and Ito, 2008
-    EXPECT_EQ(setupColour(1), QColor("#D55E00"));
+    EXPECT_NEAR(setupColour(1).hue(), QColor("#CC79A7").hue(), 10) << "their purple, darker";
+    for (int setup = 0; setup < 5; ++setup) {
+        EXPECT_NE(setupColour(setup), coloursOf(Scheme::light).excursion);
+        for (int other = 0; other < setup; ++other)
+            EXPECT_NE(setupColour(setup), setupColour(other));
+        for (const Scheme scheme : {Scheme::light, Scheme::dark})
+            EXPECT_GE(contrast(setupText(setup, coloursOf(scheme)), coloursOf(scheme).card), 4.5);
+    }
 }
 
 TEST(Fonts, AFamilyIsFound)

@@ -113,22 +113,31 @@ TEST(TextCatalogue, IsEmptyWhereTheFileIsMissingCutOrWithoutTexts)
     EXPECT_TRUE(catalogue.isEmpty());
 }
 
-TEST(TextSize, IsTheOneThatWasChosenFromTheNextStartOn)
+QAction* choiceIn(const QMenu& menu, const QString& text)
+{
+    for (QAction* action : menu.findChildren<QAction*>()) {
+        if (action->text() == text)
+            return action;
+    }
+    return nullptr;
+}
+
+TEST(TextSize, AsksForAnotherWindowWhichHasTheChosenSize)
 {
     const QFont usual = QApplication::font();
+    applyStoredTextSize(*qApp); // as at the start
     QMenu menu;
-    QString shownText;
-    addTextSizeMenu(menu, [&](const QString& words) { shownText = words; });
-    QAction* larger = nullptr;
-    for (QAction* action : menu.findChildren<QAction*>()) {
-        if (action->text() == "150 %")
-            larger = action;
+    int asked = 0;
+    addTextSizeMenu(menu, [&] { ++asked; });
+    for (const auto& [choice, times] :
+         {std::pair{"150 %", 1.5}, {"200 %", 2.0}, {"As the &desktop", 1.0}}) {
+        QAction* action = choiceIn(menu, choice);
+        ASSERT_TRUE(action) << choice;
+        action->trigger();
+        applyStoredTextSize(*qApp);
+        EXPECT_NEAR(QApplication::font().pointSizeF(), times * usual.pointSizeF(), 0.01) << choice;
     }
-    ASSERT_TRUE(larger);
-    larger->trigger();
-    EXPECT_FALSE(shownText.isEmpty());
-    applyStoredTextSize(*qApp);
-    EXPECT_NEAR(QApplication::font().pointSizeF(), 1.5 * usual.pointSizeF(), 0.01);
+    EXPECT_EQ(asked, 3);
     QApplication::setFont(usual);
 }
 
@@ -212,7 +221,7 @@ QString unmarked(QString text)
     static const QRegularExpression own(
         QStringLiteral("Pale|(Loop|Cabinet) (meter|beer|room)|Loop|Cabinet|coolant "
                        "loop|cabinet|holdband|gal\\b|Primary|Room|"
-                       "Holdband|Denver|America|small|kWh|USD|°F|"
+                       "Holdband|Denver|America|small|kWh|USD|°F|\\bmin\\b|"
                        "Ferment|Crash|Alt\\+\\w|Ctrl\\+\\w|Shift|PDF|CSV|English|Deutsch|UTC"));
     text.remove(own);
     static const QRegularExpression word(QStringLiteral("[A-Za-z]{3,}"));

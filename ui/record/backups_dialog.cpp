@@ -41,6 +41,7 @@ BackupsDialog::BackupsDialog(const QString& logbook, const QString& why, QWidget
       m_table(makeListTable(Words::tr("Sound copies, the newest first"), m_model, this)),
       m_said(makeLabel({}, "muted", this)), m_place(makeLabel({}, "muted", this)),
       m_restore(new QPushButton(Words::tr("&Restore beside the logbook"), this)),
+      m_copy(new QPushButton(Words::tr("Back up &now"), this)),
       m_beside(new QPushButton(Words::tr("Store copies &beside each logbook"), this))
 {
     setWindowTitle(Words::tr("Copies of %1").arg(QFileInfo(logbook).fileName()));
@@ -55,6 +56,11 @@ BackupsDialog::BackupsDialog(const QString& logbook, const QString& why, QWidget
             [this](const QModelIndex& row) { m_restore->setEnabled(row.isValid()); });
     connect(m_restore, &QPushButton::clicked, this, &BackupsDialog::restore);
     connect(m_beside, &QPushButton::clicked, this, [this] { setPlace({}); });
+    m_copy->setVisible(why.isEmpty()); // a damaged logbook is not copied
+    connect(m_copy, &QPushButton::clicked, this, [this] {
+        m_copy->setEnabled(false);
+        Q_EMIT copyWanted();
+    });
     connect(&m_looking, &QFutureWatcherBase::finished, this, [this] { take(*m_looking.result()); });
     connect(&m_restoring, &QFutureWatcherBase::finished, this, [this] {
         const Result<std::string> made = *m_restoring.result();
@@ -83,6 +89,7 @@ void BackupsDialog::layOut(const QString& why)
     places->addStretch();
     auto* foot = new QHBoxLayout;
     foot->addWidget(m_restore);
+    foot->addWidget(m_copy);
     foot->addWidget(close, 1);
     auto* column = new QVBoxLayout(this);
     if (!why.isEmpty())
@@ -97,6 +104,14 @@ void BackupsDialog::layOut(const QString& why)
     column->addWidget(m_place);
     column->addLayout(places);
     column->addLayout(foot);
+}
+
+void BackupsDialog::copyMade(const Done& made)
+{
+    m_copy->setEnabled(true);
+    if (!made)
+        return say(sentence(made.error()));
+    look();
 }
 
 void BackupsDialog::look()

@@ -30,12 +30,16 @@ public:
 
     QTableView* table() const { return m_table; }
     QPushButton* restoreButton() const { return m_restore; }
+    QPushButton* copyButton() const { return m_copy; }
     QString placeSentence() const;
+    void copyMade(const Done& made);
     /// The folder for the copies of all logbooks; empty: beside each.
     void setPlace(const QString& folder);
 
 Q_SIGNALS:
     void looked();
+    /// A copy of the logbook as it is now; copyMade() takes the answer.
+    void copyWanted();
     /// The copy was restored beside the logbook, at `path`.
     void restored(const QString& path);
 
@@ -61,6 +65,7 @@ private:
     QLabel* m_said;
     QLabel* m_place;
     QPushButton* m_restore;
+    QPushButton* m_copy;
     QPushButton* m_beside;
 };
 

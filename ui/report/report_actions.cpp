@@ -7,8 +7,10 @@
 #include "ui/words/words.h"
 
 #include <QClipboard>
+#include <QDesktopServices>
 #include <QGuiApplication>
 #include <QImage>
+#include <QUrl>
 
 namespace holdband::ui {
 
@@ -53,6 +55,8 @@ void ReportActions::openDialog(const Looked& looked)
         offer->nextBatch = looked.nextBatch;
         auto* dialog = new ReportDialog(*m_session, *offer, m_window);
         connect(dialog, &ReportDialog::said, this, &ReportActions::said);
+        connect(dialog, &ReportDialog::openWanted, this,
+                [](const QString& path) { QDesktopServices::openUrl(QUrl::fromLocalFile(path)); });
         dialog->open();
     });
 }

@@ -6,6 +6,7 @@
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDir>
 #include <QFileDialog>
@@ -78,6 +79,7 @@ ReportDialog::ReportDialog(Session& session, const ReportOffer& offered, QWidget
       m_beside(makeChoice(Words::tr("Side by side with"), this)),
       m_form(makeChoice(Words::tr("Format"), this)), m_size(makeChoice(Words::tr("Size"), this)),
       m_ground(makeChoice(Words::tr("Background"), this)), m_file(makeLine(Words::tr("File"))),
+      m_openAfter(new QCheckBox(Words::tr("&Open it when it is written"), this)),
       m_step(makeLabel({}, "muted", this))
 {
     addRow(Words::tr("&Report of"), m_of);
@@ -86,6 +88,8 @@ ReportDialog::ReportDialog(Session& session, const ReportOffer& offered, QWidget
     addRow(Words::tr("Si&ze"), m_size);
     addRow(Words::tr("&Background"), m_ground);
     addRow(Words::tr("File"), makeFileRow());
+    addRow(QString(), m_openAfter);
+    m_openAfter->setChecked(true);
     addWide(m_step);
     for (const FormWords& form : forms)
         m_form->addItem(Words::tr(form.words));
@@ -244,7 +248,10 @@ void ReportDialog::takeEnd(const QString& problem)
         return QDialog::reject();
     if (!problem.isEmpty())
         return refuse(problem, m_file);
-    Q_EMIT said(Words::tr("The report is written to %1.").arg(m_file->text().trimmed()));
+    const QString path = m_file->text().trimmed();
+    Q_EMIT said(Words::tr("The report is written to %1.").arg(path));
+    if (m_openAfter->isChecked())
+        Q_EMIT openWanted(path);
     accept();
 }
 

@@ -8,6 +8,7 @@
 
 #include <QStringList>
 
+class QCheckBox;
 class QComboBox;
 class QLabel;
 class QPushButton;
@@ -35,12 +36,15 @@ public:
     QComboBox* size() const { return m_size; }
     QComboBox* ground() const { return m_ground; }
     QLineEdit* file() const { return m_file; }
+    QCheckBox* openAfter() const { return m_openAfter; }
     ReportJob& job() { return m_job; }
     void reject() override;
 
 Q_SIGNALS:
     /// A sentence about what was written.
     void said(const QString& sentence);
+    /// The file is written, and is to be shown by the desktop's program for it.
+    void openWanted(const QString& path);
 
 protected:
     void save() override;
@@ -65,6 +69,7 @@ private:
     QComboBox* m_size;
     QComboBox* m_ground;
     QLineEdit* m_file;
+    QCheckBox* m_openAfter;
     QLabel* m_step;
     bool m_fileTyped = false;     ///< the name was typed by the user
     bool m_leaving = false;       ///< closes when the work has stopped

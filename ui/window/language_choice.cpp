@@ -20,16 +20,13 @@ void useChosenLanguage()
     loadLanguage(languageFor({stored}));
 }
 
-void addLanguageMenu(QMenu& menu, const std::function<void(const QString&)>& say)
+void addLanguageMenu(QMenu& menu, const std::function<void()>& makeWindowAgain)
 {
-    addChoiceMenu(
-        menu, Words::tr("Lang&uage"), languageKey,
-        {{QStringLiteral("desktop"), Words::tr("As the &desktop")},
-         {QStringLiteral("en"), QStringLiteral("&English")},
-         {QStringLiteral("de"), QStringLiteral("D&eutsch")}},
-        [say](const QString&) {
-            say(Words::tr("The texts are in the chosen language from the next start on."));
-        });
+    addChoiceMenu(menu, Words::tr("Lang&uage"), languageKey,
+                  {{QStringLiteral("desktop"), Words::tr("As the &desktop")},
+                   {QStringLiteral("en"), QStringLiteral("&English")},
+                   {QStringLiteral("de"), QStringLiteral("D&eutsch")}},
+                  [makeWindowAgain](const QString&) { makeWindowAgain(); });
 }
 
 } // namespace holdband::ui

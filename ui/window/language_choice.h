@@ -11,7 +11,7 @@ namespace holdband::ui {
 /// Uses the language chosen in the window, else the desktop's.
 void useChosenLanguage();
 
-/// "Language" with its choices; a chosen one applies from the next start.
-void addLanguageMenu(QMenu& menu, const std::function<void(const QString&)>& say);
+/// "Language" with its choices; `makeWindowAgain` shows the window in a chosen one.
+void addLanguageMenu(QMenu& menu, const std::function<void()>& makeWindowAgain);
 
 } // namespace holdband::ui

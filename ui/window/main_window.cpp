@@ -197,7 +197,7 @@ void MainWindow::addMenus()
     actions.showReadings = [this] { showReadings(); };
     actions.addNote = [this] { addNote(m_pages->run()->batch()); };
     actions.showJournal = [this] { openJournal(this, m_session, m_pages->run()->batch()); };
-    actions.say = [this](const QString& words) { m_notice->sayInPassing(words); };
+    actions.makeWindowAgain = [this] { askToBeMadeAgain(); };
     actions.showPage = [this](PageId page) { setPage(page); };
     actions.showHelp = [this](const char* page) {
         openHelp(*this, page ? QString::fromLatin1(page) : helpFor(m_pages->page()));
@@ -300,7 +300,19 @@ void MainWindow::takeLanes(results::LanesReview lanes, const Zone& zone)
     m_reminder->look();
 }
 
-/// Chooses the open batch, else the last one pitched.
+namespace {
+
+bool hasBatch(const results::LanesReview& lanes, const QString& batch)
+{
+    return std::any_of(lanes.lanes.begin(), lanes.lanes.end(), [&](const results::Lane& lane) {
+        return std::any_of(lane.bars.begin(), lane.bars.end(),
+                           [&](const results::LaneBar& bar) { return shown(bar.batch) == batch; });
+    });
+}
+
+} // namespace
+
+/// Chooses the batch asked for, else the open one, else the last one pitched.
 void MainWindow::chooseFirst(const results::LanesReview& lanes)
 {
     const results::LaneBar* best = nullptr;
@@ -311,8 +323,20 @@ void MainWindow::chooseFirst(const results::LanesReview& lanes)
                 best = &bar;
         }
     }
-    if (best)
-        m_pages->run()->showBatch(shown(best->batch));
+    const QString batch = hasBatch(lanes, m_firstBatch) ? m_firstBatch
+                          : best                        ? shown(best->batch)
+                                                        : QString();
+    if (!batch.isEmpty())
+        m_pages->run()->showBatch(batch);
+    m_firstBatch.clear();
+}
+
+void MainWindow::askToBeMadeAgain()
+{
+    if (m_pages->hasTypedRound())
+        return m_notice->say(Words::tr("The window changes at the next start: the round that you "
+                                       "typed is not saved yet."));
+    Q_EMIT madeAgainWanted();
 }
 
 void MainWindow::showStatus(const results::RoundsSheet& sheet)

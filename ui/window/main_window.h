@@ -59,6 +59,12 @@ public:
     BatchWatch* batchWatch() const { return m_batchWatch; }
     UndoActions* undoActions() const { return m_undo; }
     bool showsWelcome() const;
+    /// The batch to show when the next logbook is open, if it has it.
+    void setFirstBatch(const QString& batch) { m_firstBatch = batch; }
+
+Q_SIGNALS:
+    /// In another language or size of text, which its widgets take only when they are made.
+    void madeAgainWanted();
 
 protected:
     void dragEnterEvent(QDragEnterEvent* event) override;
@@ -74,6 +80,7 @@ private:
     void refreshLanes();
     void takeLanes(results::LanesReview lanes, const Zone& zone);
     void showStatus(const results::RoundsSheet& sheet);
+    void askToBeMadeAgain();
     void chooseFirst(const results::LanesReview& lanes);
     void updateSubtitle();
     void askOpen();
@@ -93,6 +100,7 @@ private:
     void checkSeal();
     void loadInto(const QString& logbook, const QString& description);
     void showBackups();
+    void backUpFor(BackupsDialog& dialog);
     BackupsDialog* makeBackupsDialog(const QString& logbook, const QString& why);
     void offerBackups(const QString& logbook, const QString& why);
     void takeAnswer(const QString& path, const Done& opened);
@@ -107,6 +115,7 @@ private:
     QStringList m_running;                             ///< setups with a running batch
     bool m_freshlyOpened = false;                      ///< until the lanes are known
     QString m_sampleLogbook;
+    QString m_firstBatch;
     QString m_sampleDescription;
     bool m_leaveAsked = false; ///< about an unsaved round
     std::optional<LocalTime> m_lastBackup;

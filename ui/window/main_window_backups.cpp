@@ -3,6 +3,7 @@
 #include "ui/window/main_window.h"
 
 #include "core/preferences/preferences.h"
+#include "core/store/records/equipment.h"
 #include "core/store/safety/backups.h"
 #include "core/store/safety/seal.h"
 #include "ui/record/backups_dialog.h"
@@ -69,8 +70,26 @@ BackupsDialog* MainWindow::makeBackupsDialog(const QString& logbook, const QStri
                                   .arg(QFileInfo(path).fileName()));
         });
     });
+    connect(dialog, &BackupsDialog::copyWanted, dialog, [this, dialog] { backUpFor(*dialog); });
     connect(dialog, &QDialog::finished, this, &MainWindow::refreshBackups);
     return dialog;
+}
+
+void MainWindow::backUpFor(BackupsDialog& dialog)
+{
+    m_session.ask<store::BackupCopy>(
+        &dialog,
+        [](const store::LogbookFile& file) -> Result<store::BackupCopy> {
+            auto settings = store::readSettings(file);
+            HOLDBAND_TRY(settings);
+            auto zone = Zone::named(settings->zone);
+            HOLDBAND_TRY(zone);
+            return store::makeBackup(file.database(), core(preferences::backupPlace()),
+                                     zone->toLocal(file.now()));
+        },
+        [&dialog](Result<store::BackupCopy> made) {
+            dialog.copyMade(made ? Done() : Done(failure(made.error())));
+        });
 }
 
 /// Shown only if there is something to offer.

@@ -129,8 +129,8 @@ void fillViewMenu(QMainWindow& window, const MenuActions& actions)
                      [show = actions.showCooling](bool on) { show(on); });
     menu->addSeparator();
     addAppearanceMenu(*menu);
-    addTextSizeMenu(*menu, actions.say);
-    addLanguageMenu(*menu, actions.say);
+    addTextSizeMenu(*menu, actions.makeWindowAgain);
+    addLanguageMenu(*menu, actions.makeWindowAgain);
 }
 
 } // namespace

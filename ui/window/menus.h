@@ -46,7 +46,7 @@ struct MenuActions {
     std::function<void()> makeReport;  ///< of what is shown
     std::function<void()> copyPicture; ///< the same
     std::function<void(PageId)> showPage;
-    std::function<void(const QString&)> say;   ///< shows a sentence above the page
+    std::function<void()> makeWindowAgain;     ///< in another language or size of text
     std::function<void(const char*)> showHelp; ///< one help page, or the one for the shown page
     std::function<void(Zoom)> zoom;
     std::function<void()> showTables;      ///< shows the run's panels as tables

@@ -1,9 +1,12 @@
 #include "ui/window/open_window.h"
 
+#include "ui/run/run_page.h"
+#include "ui/session/session.h"
 #include "ui/theme/type_face.h"
 #include "ui/window/appearance.h"
 #include "ui/window/language_choice.h"
 #include "ui/window/main_window.h"
+#include "ui/window/pages.h"
 #include "ui/window/text_size.h"
 #include "ui/words/words.h"
 
@@ -71,6 +74,36 @@ std::unique_ptr<QApplication> startApplication(int& argc, char** argv)
     return std::make_unique<QApplication>(argc, argv);
 }
 
+/// What a window shows, for another one in its place.
+struct WindowContents {
+    QString logbook; ///< empty: none
+    QString batch;
+    std::optional<PageId> page;
+};
+
+/// Shows a window until it is closed. Absent: it wants to be made again, and `what` is what it
+/// showed.
+std::optional<int> runWindow(const WindowOptions& options, WindowContents& what)
+{
+    bool again = false;
+    MainWindow window(store::systemNow, shown(options.sample.value_or(std::string())));
+    window.setSampleDescription(shown(options.sampleDescription.value_or(std::string())));
+    window.setFirstBatch(what.batch);
+    if (!what.logbook.isEmpty())
+        window.openLogbook(what.logbook);
+    if (what.page)
+        window.setPage(*what.page);
+    QObject::connect(&window, &MainWindow::madeAgainWanted, &window, [&] {
+        again = true;
+        what = {window.session().isOpen() ? window.session().path() : QString(),
+                window.pages()->run()->batch(), window.pages()->page()};
+        window.close();
+    });
+    window.show();
+    const int status = QApplication::exec();
+    return again ? std::nullopt : std::optional(status);
+}
+
 } // namespace
 
 int openWindow(int& argc, char** argv, const WindowOptions& options)
@@ -81,18 +114,17 @@ int openWindow(int& argc, char** argv, const WindowOptions& options)
     QApplication::setApplicationDisplayName(QStringLiteral("Holdband"));
     QApplication::setDesktopFileName(QStringLiteral("holdband"));
     QApplication::setWindowIcon(ownIcon());
-    useChosenLanguage();
     useOwnTypeFace(application);
-    applyStoredTextSize(application);
     applyStoredAppearance(application);
-    MainWindow window(store::systemNow, shown(options.sample.value_or(std::string())));
-    window.setSampleDescription(shown(options.sampleDescription.value_or(std::string())));
-    if (options.logbook)
-        window.openLogbook(shown(*options.logbook));
-    if (const auto page = options.page ? pageNamed(*options.page) : std::nullopt)
-        window.setPage(*page);
-    window.show();
-    return QApplication::exec();
+    WindowContents what{shown(options.logbook.value_or(std::string())), {}, {}};
+    for (;;) {
+        useChosenLanguage();
+        applyStoredTextSize(application);
+        if (options.page && !what.page) // its name is in the language
+            what.page = pageNamed(*options.page);
+        if (const auto status = runWindow(options, what))
+            return *status;
+    }
 }
 
 } // namespace holdband::ui

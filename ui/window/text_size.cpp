@@ -13,16 +13,19 @@ namespace holdband::ui {
 namespace {
 
 const QString textSizeKey = QStringLiteral("text-size");
+const char* const desktopFontProperty = "desktopFont"; // property of the application
 constexpr std::array percents{100, 115, 130, 150, 175, 200};
 
 } // namespace
 
 void applyStoredTextSize(QApplication& application)
 {
-    const int stored = storedChoice(textSizeKey).toInt();
-    if (std::find(percents.begin(), percents.end(), stored) == percents.end() || stored == 100)
-        return;
-    QFont font = QApplication::font();
+    if (!application.property(desktopFontProperty).isValid())
+        application.setProperty(desktopFontProperty, QApplication::font());
+    QFont font = application.property(desktopFontProperty).value<QFont>();
+    int stored = storedChoice(textSizeKey).toInt();
+    if (std::find(percents.begin(), percents.end(), stored) == percents.end())
+        stored = 100;
     if (font.pointSizeF() > 0.0)
         font.setPointSizeF(font.pointSizeF() * stored / 100.0);
     else
@@ -30,16 +33,15 @@ void applyStoredTextSize(QApplication& application)
     application.setFont(font);
 }
 
-void addTextSizeMenu(QMenu& menu, const std::function<void(const QString&)>& say)
+void addTextSizeMenu(QMenu& menu, const std::function<void()>& makeWindowAgain)
 {
     std::vector<PreferenceChoice> choices;
     for (const int percent : percents)
         choices.push_back({QString::number(percent),
                            percent == 100 ? Words::tr("As the &desktop")
                                           : Words::tr("%1 %", "a size of text").arg(percent)});
-    addChoiceMenu(menu, Words::tr("&Text size"), textSizeKey, choices, [say](const QString&) {
-        say(Words::tr("The text has the chosen size from the next start on."));
-    });
+    addChoiceMenu(menu, Words::tr("&Text size"), textSizeKey, choices,
+                  [makeWindowAgain](const QString&) { makeWindowAgain(); });
 }
 
 } // namespace holdband::ui

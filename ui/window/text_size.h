@@ -10,11 +10,10 @@ class QMenu;
 
 namespace holdband::ui {
 
-/// Call before any widget is made: sets the application's font to the size chosen last.
+/// Call before a window is made: sets the application's font to the size chosen last.
 void applyStoredTextSize(QApplication& application);
 
-/// "Text size" with its choices. A chosen size applies from the next start; `say` gets a sentence
-/// about that.
-void addTextSizeMenu(QMenu& menu, const std::function<void(const QString&)>& say);
+/// "Text size" with its choices; `makeWindowAgain` shows the window in a chosen one.
+void addTextSizeMenu(QMenu& menu, const std::function<void()>& makeWindowAgain);
 
 } // namespace holdband::ui

@@ -25,6 +25,13 @@ QString catalogueOf(const QString& language)
     return QStringLiteral(":/translations/holdband_%1.ts").arg(language);
 }
 
+/// Those of the language before.
+void removeCatalogues()
+{
+    qDeleteAll(QCoreApplication::instance()->findChildren<QTranslator*>(
+        QString(), Qt::FindDirectChildrenOnly));
+}
+
 /// Installs the catalogue in the application if it has texts.
 bool install(std::unique_ptr<QTranslator> catalogue, bool loaded)
 {
@@ -49,6 +56,7 @@ QString languageFor(const QStringList& preferred)
 
 bool loadLanguage(const QString& language)
 {
+    removeCatalogues();
     if (language == english)
         return true;
     auto qtTexts = std::make_unique<QTranslator>();

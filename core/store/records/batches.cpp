@@ -259,8 +259,15 @@ Result<Batch> readBatch(const LogbookFile& logbook, const std::string& name)
     HOLDBAND_TRY(idOf(logbook.database(), "batches", "batch", name));
     auto batches = readBatches(logbook);
     HOLDBAND_TRY(batches);
-    return *std::find_if(batches->begin(), batches->end(),
-                         [&](const Batch& batch) { return batch.name == name; });
+    const auto found = std::find_if(batches->begin(), batches->end(),
+                                    [&](const Batch& batch) { return batch.name == name; });
+    if (found == batches->end()) // its setup or its sensor is gone
+        return fileProblem(
+            Phrase::tr(
+                "the file is damaged: the batch \"%1\" refers to equipment that is not in it")
+                .with(name),
+            logbook.database().path(), Phrase::tr("use a backup"));
+    return std::move(*found);
 }
 
 Result<BatchId> batchIdOf(const LogbookFile& logbook, const std::string& name)
