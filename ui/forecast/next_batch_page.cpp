@@ -164,14 +164,24 @@ QWidget* NextBatchPage::makeAnswers()
     return answers;
 }
 
+/// A width for the usual size of text, for that of the window.
+int NextBatchPage::scaled(int width) const
+{
+    constexpr double usualDigit = 8.0; // pixels
+    const double digit = fontMetrics().horizontalAdvance(u'0');
+    return static_cast<int>(width * std::max(1.0, digit / usualDigit));
+}
+
 void NextBatchPage::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
-    const bool wide = width() >= wideEnough;
+    const int questions = scaled(questionsWidth);
+    const bool wide = width() >= scaled(wideEnough);
     m_body->setDirection(wide ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
-    m_questions->setMaximumWidth(wide ? questionsWidth : QWIDGETSIZE_MAX);
-    m_questions->setMinimumWidth(wide ? questionsWidth : 0);
-    m_rows->setDirection(width() >= wideForTwo ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
+    m_questions->setMaximumWidth(wide ? questions : QWIDGETSIZE_MAX);
+    m_questions->setMinimumWidth(wide ? questions : 0);
+    m_rows->setDirection(width() >= scaled(wideForTwo) ? QBoxLayout::LeftToRight
+                                                       : QBoxLayout::TopToBottom);
 }
 
 void NextBatchPage::refresh()

@@ -62,6 +62,7 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
+    int scaled(int width) const;
     QWidget* makeBody();
     QWidget* makeQuestions();
     QWidget* makeAnswers();

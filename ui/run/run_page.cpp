@@ -31,6 +31,7 @@ namespace {
 constexpr int rightWidth = 386;
 constexpr int rightFigures = 48;
 constexpr int leastChart = 60; ///< digits in the width of a chart beside the cards
+constexpr int scrollBarRoom = 12;
 constexpr int leastLines = 12; ///< of text in the height of the charts beside the cards
 
 QScrollArea* scrolling(QWidget* inner, QWidget* parent)
@@ -138,6 +139,7 @@ void RunPage::place()
     // Fits the same number of figures per line as with the default text size.
     const int cards = std::max(rightWidth, rightFigures * digit);
     const bool beside = width() - cards >= leastChart * digit;
+    m_verdict->setFixedHeight(m_verdict->heightFor(std::max(1, width() - scrollBarRoom)));
     m_below->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     m_cardArea->setMinimumWidth(beside ? cards : 0);
     m_cardArea->setMaximumWidth(beside ? cards : QWIDGETSIZE_MAX);
@@ -241,6 +243,7 @@ void RunPage::fill(const results::RunReview& review)
     else
         m_verdict->setArrival({}, {});
     fillCards(review);
+    place();
     Q_EMIT reviewShown();
 }
 
@@ -286,6 +289,7 @@ void RunPage::clear()
         card->setWords({});
     for (QWidget* card : std::initializer_list<QWidget*>{m_limits, m_deviation, m_heat, m_gravity})
         card->hide();
+    place();
     m_journal->setSentences({});
     m_excursionSpans.clear();
     m_findings->setSentences({});

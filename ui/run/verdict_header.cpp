@@ -114,15 +114,22 @@ void VerdictHeader::setFigures(const results::RunReview* review)
     for (qsizetype i = 0; i < m_others.size(); ++i)
         showFigure(*m_others[i], glance.others[static_cast<std::size_t>(i)], *review);
     m_figures->setVisible(glance.lead || !m_others.isEmpty());
-    placeSentences();
+    placeSentences(width());
+}
+
+int VerdictHeader::heightFor(int width)
+{
+    placeSentences(width);
+    m_parts->invalidate();
+    return m_parts->heightForWidth(width);
 }
 
 /// Beside the figures where there is room for them, else below.
-void VerdictHeader::placeSentences()
+void VerdictHeader::placeSentences(int width)
 {
     const int letters = leastSentence * fontMetrics().averageCharWidth();
     const bool beside =
-        !m_figures->isVisibleTo(this) || m_figures->sizeHint().width() + letters + 60 <= width();
+        !m_figures->isVisibleTo(this) || m_figures->sizeHint().width() + letters + 60 <= width;
     m_parts->setDirection(beside ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom);
     m_parts->setSpacing(beside ? 24 : 4);
 }
@@ -140,7 +147,7 @@ QString VerdictHeader::headline() const
 void VerdictHeader::resizeEvent(QResizeEvent* event)
 {
     QWidget::resizeEvent(event);
-    placeSentences();
+    placeSentences(width());
 }
 
 void VerdictHeader::paintEvent(QPaintEvent*)

@@ -26,6 +26,11 @@ public:
     QString headline() const;
     /// The figures of the run; without one: none.
     void setFigures(const results::RunReview* review);
+    /// The height that it needs in that width.
+    int heightFor(int width);
+    /// The page sets its height: else a scroll area around it would give the charts their favourite
+    /// height, and not what is left.
+    bool hasHeightForWidth() const override { return false; }
     /// When the crash or warm-up in progress will arrive; empty: there is none.
     void setArrival(const QString& sentence, const QString& explanation);
     ExplainedLabel* arrival() const { return m_arrival; }
@@ -40,7 +45,7 @@ protected:
 private:
     QWidget* makeFigures();
     QWidget* makeSentences();
-    void placeSentences();
+    void placeSentences(int width);
 
     analysis::Verdict m_verdict = analysis::Verdict::notEnoughData;
     QBoxLayout* m_parts;

@@ -83,7 +83,8 @@ void paintBareButton(QPainter& painter, const QStyleOption& option, bool isTab, 
                          3);
         painter.fillRect(line, chosen ? c.strong : c.cardEdge);
     }
-    if (option.state & QStyle::State_HasFocus)
+    // A click needs no frame: the line shows what it chose.
+    if (option.state & QStyle::State_HasFocus && option.state & QStyle::State_KeyboardFocusChange)
         paintBox(painter, option.rect.adjusted(0, 1, 0, -4), {Qt::transparent, c.focus, 1.5, 4.0});
 }
 
