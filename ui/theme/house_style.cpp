@@ -135,12 +135,23 @@ void paintTickBox(QPainter& painter, const QStyleOption& option, const Colours& 
     const bool enabled = option.state & QStyle::State_Enabled;
     const QColor ground = enabled && (on || part) ? c.strong : c.card;
     const QRect box = option.rect.adjusted(1, 1, -1, -1);
-    paintBox(painter, box, lookOf(option, c, ground, enabled ? c.fieldEdge : c.cardEdge));
+    ControlLook look = lookOf(option, c, ground, enabled ? c.fieldEdge : c.cardEdge);
+    look.radius = 1.5; // nearly square, so that it is no option button
+    paintBox(painter, box, look);
     const QColor mark = enabled ? c.strongText : c.muted;
     if (on)
         paintTick(painter, box, mark);
     else if (part)
         paintPartTick(painter, box, mark);
+}
+
+/// A tick box or option button is nearly as large as its text.
+int indicatorSize(const QStyleOption* option, const QWidget* widget)
+{
+    const QFontMetrics metrics = option   ? option->fontMetrics
+                                 : widget ? widget->fontMetrics()
+                                          : QFontMetrics(QFont());
+    return metrics.height() * 3 / 4;
 }
 
 void paintFocus(QPainter& painter, const QStyleOption& option, const Colours& c)
@@ -411,6 +422,12 @@ int HouseStyle::pixelMetric(PixelMetric metric, const QStyleOption* option,
                    : QProxyStyle::pixelMetric(metric, option, widget);
     case PM_HeaderMargin:
         return 4;
+    case PM_IndicatorWidth:
+    case PM_IndicatorHeight:
+    case PM_ExclusiveIndicatorWidth:
+    case PM_ExclusiveIndicatorHeight:
+        return std::max(QProxyStyle::pixelMetric(metric, option, widget),
+                        indicatorSize(option, widget));
     default:
         return QProxyStyle::pixelMetric(metric, option, widget);
     }

@@ -80,13 +80,22 @@ struct Figure {
 
 using Block = std::variant<Heading, Paragraph, Bullets, Table, Figure>;
 
+/// A figure in large type, with its caption below.
+struct LargeFigure {
+    QString value;
+    QString caption;
+    bool warns = false;
+};
+
 struct Document {
     QString kind;  ///< "Report of a run"
     QString title; ///< the batch's name
     QString subtitle;
     QString headline; ///< the headline of a picture
-    QString footer;   ///< logbook, program, date made
-    bool us = false;  ///< uses Letter paper by default
+    /// Above the headline of a picture, the first one largest; usually empty.
+    std::vector<LargeFigure> largeFigures;
+    QString footer;  ///< logbook, program, date made
+    bool us = false; ///< uses Letter paper by default
     std::vector<Block> blocks;
 
     void add(Block block) { blocks.push_back(std::move(block)); }

@@ -1,5 +1,6 @@
 #include "ui/report/compose/run_document.h"
 
+#include "core/results/run/run_glance.h"
 #include "core/text/quantities.h"
 #include "ui/charts/run_chart.h"
 #include "ui/charts/run_picture.h"
@@ -109,6 +110,21 @@ QStringList capitalised(const std::vector<std::string>& sentences)
     return list;
 }
 
+std::vector<LargeFigure> largeFiguresOf(const RunReview& review)
+{
+    const results::RunGlance glance = results::glanceOf(review);
+    std::vector<LargeFigure> figures;
+    const auto add = [&](const results::GlanceFigure& figure) {
+        figures.push_back({ui::shown(figure.value), ui::shown(figure.caption), figure.warns});
+    };
+    if (!glance.lead)
+        return figures;
+    add(*glance.lead);
+    for (const results::GlanceFigure& figure : glance.others)
+        add(figure);
+    return figures;
+}
+
 } // namespace
 
 Document runDocument(const RunReview& review, const results::Provenance& provenance,
@@ -119,6 +135,7 @@ Document runDocument(const RunReview& review, const results::Provenance& provena
     document.title = ui::shown(review.batch().name);
     document.subtitle = subtitleOf(review);
     document.headline = ui::shown(review.words.headline) + u'.';
+    document.largeFigures = largeFiguresOf(review);
     document.footer = footerOf(origin, review.zone);
     document.us = review.settings.units == UnitSystem::us;
     document.add(Paragraph{document.headline, Tone::lead, "verdict", ui::Words::tr("verdict")});

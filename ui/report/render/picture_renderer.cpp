@@ -51,6 +51,50 @@ double paintWords(QPainter& painter, QPointF at, double width, const QString& wo
     return height;
 }
 
+/// One figure with its caption; returns its size.
+QSizeF paintLarge(QPainter& painter, QPointF at, const LargeFigure& figure, int pixels,
+                  const ui::Colours& colours, bool apply)
+{
+    const QFont large = fontOf(pixels, true);
+    const QFont small = fontOf(textSize - 2, false);
+    const QFontMetricsF value(large);
+    const QFontMetricsF caption(small);
+    if (apply) {
+        painter.setFont(large);
+        painter.setPen(figure.warns ? colours.warn : colours.text);
+        painter.drawText(at + QPointF(0.0, value.ascent()), figure.value);
+        painter.setFont(small);
+        painter.setPen(colours.muted);
+        painter.drawText(at + QPointF(0.0, value.height() + caption.ascent()), figure.caption);
+    }
+    return {
+        std::max(value.horizontalAdvance(figure.value), caption.horizontalAdvance(figure.caption)),
+        value.height() + caption.height()};
+}
+
+/// Side by side, and on in the next line where the width ends; returns the height used.
+double paintLargeFigures(QPainter& painter, QPointF at, double width,
+                         const std::vector<LargeFigure>& figures, const ui::Colours& colours)
+{
+    constexpr int leadPixels = 30;
+    constexpr int otherPixels = 18;
+    constexpr double gap = 20.0;
+    QPointF place = at;
+    double line = 0.0;
+    for (const LargeFigure& figure : figures) {
+        const int pixels = &figure == &figures.front() ? leadPixels : otherPixels;
+        const QSizeF size = paintLarge(painter, place, figure, pixels, colours, false);
+        if (place.x() > at.x() && place.x() + size.width() > at.x() + width) {
+            place = {at.x(), place.y() + line + 4.0};
+            line = 0.0;
+        }
+        paintLarge(painter, place, figure, pixels, colours, true);
+        place.rx() += size.width() + gap;
+        line = std::max(line, size.height());
+    }
+    return place.y() + line - at.y();
+}
+
 void paintSheet(QPainter& painter, const Document& document, QSizeF size, PictureLook look)
 {
     const ui::Colours& colours = look.colours();
@@ -59,6 +103,9 @@ void paintSheet(QPainter& painter, const Document& document, QSizeF size, Pictur
     double y = sheetMargin - 6.0;
     y += paintWords(painter, {sheetMargin, y}, width, shortened(document.title, mostOfTitle),
                     fontOf(22, true), colours.text, 1);
+    if (!document.largeFigures.empty())
+        y += 4.0 + paintLargeFigures(painter, {sheetMargin, y + 2.0}, width, document.largeFigures,
+                                     colours);
     y += 2.0 + paintWords(painter, {sheetMargin, y + 2.0}, width, unbroken(calm(document.headline)),
                           fontOf(15, false), colours.text, 3);
     const Figure* figure = document.figure();
