@@ -218,11 +218,12 @@ Done writeInto(const std::string& folder, const store::LogbookFile& logbook,
 /// The folder was empty or missing. False: something could not be removed.
 bool restoreFolder(const std::string& folder, bool stood)
 {
-    if (!stood)
-        return removeWhole(folder);
-    // The description first: it makes the folder look complete.
-    const bool description = removeWhole((fs::path(folder) / "logbook.json").string());
-    return removeWhole((fs::path(folder) / "readings").string()) && description;
+    // The description comes last: where it has its name all is written, and only the sync of that
+    // name failed. To remove it now could leave it, after a power loss, without what it names.
+    std::error_code unknown;
+    if (fs::exists(fs::path(folder) / "logbook.json", unknown))
+        return true;
+    return stood ? removeWhole((fs::path(folder) / "readings").string()) : removeWhole(folder);
 }
 
 } // namespace
