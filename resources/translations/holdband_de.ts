@@ -11307,5 +11307,9 @@ Sicherheit:%1</translation>
         <source>The window changes at the next start: the round that you typed is not saved yet.</source>
         <translation>Das Fenster ändert sich beim nächsten Start: Der getippte Rundgang ist noch nicht gespeichert.</translation>
     </message>
+    <message>
+        <source>Preview of the picture</source>
+        <translation>Vorschau des Bildes</translation>
+    </message>
 </context>
 </TS>

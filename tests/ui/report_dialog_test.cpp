@@ -1,4 +1,5 @@
 // Reports from the window: the dialog, the background work, the picture on the clipboard.
+#include "ui/report/picture_preview.h"
 #include "ui/report/report_dialog.h"
 
 #include "tests/ui/dialog_test.h"
@@ -7,8 +8,10 @@
 #include "ui/window/pages.h"
 
 #include <QApplication>
+#include <QCheckBox>
 #include <QClipboard>
 #include <QComboBox>
+#include <QDir>
 #include <QImage>
 #include <QLabel>
 #include <QPushButton>
@@ -62,6 +65,38 @@ QByteArray contentOf(const QString& path)
 }
 
 } // namespace
+
+TEST_F(ReportDialogTest, APictureIsPreviewedBeforeItIsWritten)
+{
+    const PicturePreview* preview = m_dialog->preview();
+    EXPECT_FALSE(preview->isVisible()) << "a PDF has none";
+    chooseForm("Picture (PNG)");
+    ASSERT_TRUE(QTest::qWaitFor([&] { return preview->isReady(); }, 20'000));
+    ASSERT_TRUE(preview->isVisible());
+    const QImage light = preview->pixmap().toImage();
+    EXPECT_GT(light.width(), light.height()) << "1920 × 1080";
+    m_dialog->ground()->setCurrentIndex(1);
+    const QImage dark = preview->pixmap().toImage();
+    EXPECT_LT(dark.pixelColor(1, 1).lightness(), light.pixelColor(1, 1).lightness());
+    m_dialog->size()->setCurrentIndex(1);
+    EXPECT_LT(preview->pixmap().width(), preview->pixmap().height()) << "1080 × 1920";
+    EXPECT_TRUE(QDir(m_folder.path()).entryList({"*.png"}).isEmpty()) << "nothing is written";
+}
+
+TEST_F(ReportDialogTest, OpensTheFileOnlyWhereThatIsTicked)
+{
+    QStringList opened;
+    QObject::connect(m_dialog, &ReportDialog::openWanted,
+                     [&](const QString& path) { opened << path; });
+    chooseForm("Figures (CSV)");
+    type(path("one.csv"));
+    EXPECT_TRUE(m_dialog->openAfter()->isChecked());
+    m_dialog->openAfter()->setChecked(false);
+    press();
+    ASSERT_TRUE(ended());
+    EXPECT_TRUE(QFile::exists(path("one.csv")));
+    EXPECT_TRUE(opened.isEmpty());
+}
 
 TEST_F(ReportDialogTest, BeginsWithWhatIsShown)
 {

@@ -2,6 +2,7 @@
 
 #include "ui/forms/choices.h"
 #include "ui/forms/save_row.h"
+#include "ui/report/picture_preview.h"
 #include "ui/session/session.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
@@ -80,7 +81,7 @@ ReportDialog::ReportDialog(Session& session, const ReportOffer& offered, QWidget
       m_form(makeChoice(Words::tr("Format"), this)), m_size(makeChoice(Words::tr("Size"), this)),
       m_ground(makeChoice(Words::tr("Background"), this)), m_file(makeLine(Words::tr("File"))),
       m_openAfter(new QCheckBox(Words::tr("&Open it when it is written"), this)),
-      m_step(makeLabel({}, "muted", this))
+      m_preview(new PicturePreview(session, this)), m_step(makeLabel({}, "muted", this))
 {
     addRow(Words::tr("&Report of"), m_of);
     addRow(Words::tr("&Side by side with"), m_beside);
@@ -90,6 +91,7 @@ ReportDialog::ReportDialog(Session& session, const ReportOffer& offered, QWidget
     addRow(Words::tr("File"), makeFileRow());
     addRow(QString(), m_openAfter);
     m_openAfter->setChecked(true);
+    addWide(m_preview);
     addWide(m_step);
     for (const FormWords& form : forms)
         m_form->addItem(Words::tr(form.words));
@@ -99,7 +101,7 @@ ReportDialog::ReportDialog(Session& session, const ReportOffer& offered, QWidget
     m_size->setMinimumContentsLength(30);
     m_ground->addItems({Words::tr("Light"), Words::tr("Dark")});
     offer(offered);
-    for (QComboBox* list : {m_of, m_beside, m_form})
+    for (QComboBox* list : {m_of, m_beside, m_form, m_size, m_ground})
         connect(list, &QComboBox::currentIndexChanged, this, &ReportDialog::fitToForm);
     connect(m_file, &QLineEdit::textEdited, this, [this] {
         m_fileTyped = true;
@@ -155,6 +157,7 @@ void ReportDialog::fitToForm()
     m_ground->setEnabled(m_size->isEnabled() || form == Form::html);
     foot()->reset();
     suggestFile();
+    m_preview->show(request());
 }
 
 void ReportDialog::suggestFile()

@@ -25,6 +25,8 @@ struct ReportOffer {
     bool us = false;                                         ///< uses Letter paper by default
 };
 
+class PicturePreview;
+
 class ReportDialog : public FormDialog {
     Q_OBJECT
 public:
@@ -38,6 +40,7 @@ public:
     QLineEdit* file() const { return m_file; }
     QCheckBox* openAfter() const { return m_openAfter; }
     ReportJob& job() { return m_job; }
+    PicturePreview* preview() const { return m_preview; }
     void reject() override;
 
 Q_SIGNALS:
@@ -70,6 +73,7 @@ private:
     QComboBox* m_ground;
     QLineEdit* m_file;
     QCheckBox* m_openAfter;
+    PicturePreview* m_preview;
     QLabel* m_step;
     bool m_fileTyped = false;     ///< the name was typed by the user
     bool m_leaving = false;       ///< closes when the work has stopped
