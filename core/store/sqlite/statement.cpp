@@ -8,6 +8,7 @@
 #include <QSqlRecord>
 #include <QVariant>
 #include <algorithm>
+#include <sqlite3.h>
 
 namespace holdband::store {
 
@@ -87,8 +88,12 @@ Result<bool> Statement::step()
         if (!m_query->isSelect())
             return false;
     }
-    if (m_query->next())
+    if (m_query->next()) {
+        // Qt takes a text that could not be converted for lack of memory as an empty one.
+        if (sqlite3_errcode(m_database->raw()) == SQLITE_NOMEM)
+            return failure(m_database->problem(SQLITE_NOMEM));
         return true;
+    }
     if (m_query->lastError().isValid())
         return failure(failed());
     return false;
