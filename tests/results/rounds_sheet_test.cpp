@@ -52,6 +52,62 @@ TEST(RoundsSheet, ExpectsHalfToTwiceOfTheLastThreeDays)
                                "of 50 W makes of the 10 h since.");
 }
 
+TEST(RoundsSheet, GivesTheMeanPowerBetweenTheReadingsOfTheLastWeek)
+{
+    // The reading of 22 February is older than a week. Then 0.6 kWh in each of two 12 h, 0.3 kWh in
+    // 6 h and 0.9 kWh in 6 h.
+    const std::string readings = R"({"meter":"M","at":"2026-02-22 15:00","kwh":0.10},)" + twoDays +
+                                 R"(,{"meter":"M","at":"2026-03-02 13:00","kwh":2.50},
+                                     {"meter":"M","at":"2026-03-02 19:00","kwh":3.40})";
+    const RoundsSheet sheet =
+        sheetOf(describedRounds(plainMeter, readings), "2026-03-02T20:00:00Z");
+    const results::MeterWeek& week = sheet.rows[0].week;
+    ASSERT_EQ(week.rates.size(), 4u);
+    EXPECT_NEAR(week.rates[0].watts, 50.0, 1e-9);
+    EXPECT_NEAR(week.rates[1].watts, 50.0, 1e-9);
+    EXPECT_NEAR(week.rates[2].watts, 50.0, 1e-9);
+    EXPECT_NEAR(week.rates[3].watts, 150.0, 1e-9);
+    EXPECT_NEAR(week.leastWatts, 50.0, 1e-9);
+    EXPECT_NEAR(week.mostWatts, 150.0, 1e-9);
+    EXPECT_EQ(rfc3339Utc(week.rates[0].from), "2026-03-01T07:00:00.000Z");
+    EXPECT_EQ(rfc3339Utc(week.rates[3].to), "2026-03-02T19:00:00.000Z");
+    EXPECT_EQ(sheet.rows[0].setupIndex, 0);
+    EXPECT_TRUE(sheet.rows[1].week.rates.empty()) << "a gravity";
+}
+
+TEST(RoundsSheet, TwoReadingsInAWeekMakeNoCourse)
+{
+    const std::string two = R"({"meter":"M","at":"2026-02-20 07:00","kwh":0.10},
+        {"meter":"M","at":"2026-03-01 07:00","kwh":1.00},
+        {"meter":"M","at":"2026-03-01 19:00","kwh":1.60})";
+    EXPECT_TRUE(sheetOf(describedRounds(plainMeter, two), "2026-03-02T20:00:00Z")
+                    .rows[0]
+                    .week.rates.empty());
+}
+
+TEST(RoundsSheet, AResetIsNoRate)
+{
+    const std::string reset = twoDays + R"(,{"meter":"M","at":"2026-03-02 19:00","kwh":0.40,
+                                             "event":"reset"},
+                                            {"meter":"M","at":"2026-03-03 07:00","kwh":1.00})";
+    const RoundsSheet sheet = sheetOf(describedRounds(plainMeter, reset), "2026-03-03T08:00:00Z");
+    ASSERT_EQ(sheet.rows[0].week.rates.size(), 3u);
+    EXPECT_EQ(rfc3339Utc(sheet.rows[0].week.rates[2].from), "2026-03-02T19:00:00.000Z");
+    EXPECT_NEAR(sheet.rows[0].week.rates[2].watts, 50.0, 1e-9);
+}
+
+TEST(RoundsSheet, SaysWhatATypedReadingUsedSinceTheLast)
+{
+    const RoundsSheet sheet = sheetOf(describedRounds(plainMeter, twoDays), "2026-03-02T17:00:00Z");
+    const auto used = results::usedSince(sheet.rows[0], 2.6);
+    ASSERT_TRUE(used);
+    EXPECT_NEAR(used->kwh, 0.4, 1e-9);
+    EXPECT_NEAR(used->watts, 40.0, 1e-6); // 0.4 kWh in 10 h
+    EXPECT_EQ(results::usedSince(sheet.rows[0], 2.2)->kwh, 0.0);
+    EXPECT_FALSE(results::usedSince(sheet.rows[0], 2.1)) << "below the last one";
+    EXPECT_FALSE(results::usedSince(sheet.rows[1], 1.01)) << "a gravity";
+}
+
 TEST(RoundsSheet, OnlyThermometersAreReadByEye)
 {
     std::string text = describedRounds(plainMeter, twoDays);

@@ -77,6 +77,27 @@ TEST(RoundText, GivesLastExpectedAndRound)
     EXPECT_EQ(lastTimeText(read, evening, zone), "never read");
 }
 
+TEST(RoundText, SaysWhatATypedReadingUsed)
+{
+    const Zone zone = *Zone::named("America/Denver");
+    const Instant evening = *parseRfc3339("2026-04-06T00:05:00Z"); // 18:05 on the 5th
+    results::RoundRow typed = row();
+    typed.at = evening;
+    typed.lastAt = *parseRfc3339("2026-04-05T13:05:00Z");
+    const UsedFormat format{evening, zone, '.'};
+    // 0.17 kWh in 11 h are 15.5 W.
+    EXPECT_EQ(usedText(typed, " 58.310 ", format), "0.170 kWh since 07:05, 15 W");
+    typed.lastAt = *parseRfc3339("2026-04-05T00:05:00Z");
+    EXPECT_EQ(usedText(typed, "58.38", format), "0.240 kWh since yesterday 18:05, 10 W");
+    typed.lastAt = *parseRfc3339("2026-03-31T00:05:00Z");
+    EXPECT_EQ(usedText(typed, "59.58", format), "1.440 kWh since 30 Mar 18:05, 10 W");
+    EXPECT_EQ(usedText(typed, "58.1", format), "") << "below the last reading";
+    EXPECT_EQ(usedText(typed, "58.x", format), "");
+    EXPECT_EQ(usedText(typed, "", format), "");
+    typed.lastAt.reset();
+    EXPECT_EQ(usedText(typed, "58.31", format), "") << "never read";
+}
+
 TEST(RoundEntry, HandReadingsMayBeBelowZeroAndGravitiesMayNotRise)
 {
     const auto cold = parseHandReading("-1,5", Instant{}, " by eye ", ',', ReadingUnit::celsius);

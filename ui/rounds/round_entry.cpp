@@ -193,6 +193,35 @@ QString lastTimeText(const results::RoundRow& row, Instant now, const Zone& zone
            agoText(*row.lastAt, now);
 }
 
+namespace {
+
+/// "07:05", "yesterday 18:05", "30 Mar 18:00"
+QString sinceText(Instant then, const UsedFormat& format)
+{
+    const QString clock = shown(localClockText(then, format.zone));
+    const qint64 days =
+        qtDate(format.zone.localDate(then)).daysTo(qtDate(format.zone.localDate(format.now)));
+    if (days == 0)
+        return clock;
+    return days == 1 ? Words::tr("yesterday %1").arg(clock)
+                     : shown(localShortText(then, format.zone));
+}
+
+} // namespace
+
+QString usedText(const results::RoundRow& row, const QString& typed, const UsedFormat& format)
+{
+    const auto reading = parseReading(typed, row.at, {}, format.decimalSign);
+    if (!reading)
+        return {};
+    const auto used = results::usedSince(row, reading->registerReading.kilowattHours());
+    if (!used)
+        return {};
+    return Words::tr("%1 kWh since %2, %3 W")
+        .arg(numberText(used->kwh, std::max(row.decimals, reading->decimals)),
+             sinceText(*row.lastAt, format), numberText(used->watts, 0));
+}
+
 QString roundTitle(const results::RoundsSheet& sheet)
 {
     const results::RoundColumn round =

@@ -52,6 +52,16 @@ QString lastText(const results::RoundRow& row);
 /// "today 07:05", "yesterday 18:00", "30 Mar 18:00 · 55 days ago"
 QString lastTimeText(const results::RoundRow& row, Instant now, const Zone& zone);
 
+/// What the typed text is read at, and how.
+struct UsedFormat {
+    Instant now;
+    const Zone& zone;
+    char decimalSign = '.';
+};
+
+/// "0.17 kWh since 07:05, 14 W"; empty if the text is no register reading, or below the last one.
+QString usedText(const results::RoundRow& row, const QString& typed, const UsedFormat& format);
+
 /// "Evening round · Sunday 5 April · now 18:12"
 QString roundTitle(const results::RoundsSheet& sheet);
 

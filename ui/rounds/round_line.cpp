@@ -3,6 +3,7 @@
 #include "core/editing/rounds.h"
 #include "core/text/quantities.h"
 #include "ui/rounds/round_entry.h"
+#include "ui/rounds/week_sparkline.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
@@ -14,21 +15,21 @@
 
 namespace holdband::ui {
 
-RoundLine::RoundLine(const results::RoundRow& row, int setup, QGridLayout* grid, int gridRow,
-                     QWidget* parent)
+RoundLine::RoundLine(const results::RoundRow& row, QGridLayout* grid, int gridRow, QWidget* parent)
     : QObject(parent), m_name(shown(row.name)), m_row(row), m_last(new QLabel(parent)),
       m_lastTime(makeLabel({}, "muted", parent)), m_expected(makeLabel({}, "muted", parent)),
-      m_mark(new QLabel(parent)), m_message(makeLabel({}, "warn", parent)),
-      m_field(new QLineEdit(parent)),
+      m_week(isMeter() ? new WeekSparkline(m_name, parent) : nullptr), m_mark(new QLabel(parent)),
+      m_message(makeLabel({}, "warn", parent)), m_field(new QLineEdit(parent)),
       m_sample(row.kind == results::RoundKind::gravity ? new QLineEdit(parent) : nullptr),
       m_note(new QLineEdit(parent)), m_question(new ReadingQuestion(parent))
 {
-    addWidgets(grid, gridRow, parent, setup);
+    addWidgets(grid, gridRow, parent);
     m_field->installEventFilter(this);
     connect(m_field, &QLineEdit::textEdited, this, [this] {
         m_event.reset();
         m_unusualSeen = false;
         setState(m_field->text().trimmed().isEmpty() ? State::empty : State::unchecked);
+        showUsed();
         Q_EMIT edited();
     });
     connect(m_field, &QLineEdit::returnPressed, this, &RoundLine::entered);
@@ -69,12 +70,17 @@ void RoundLine::showCorrected()
 void RoundLine::setSheetRow(const results::RoundRow& row, Instant now, const Zone& zone)
 {
     m_row = row;
+    m_now = now;
+    m_zone = zone;
+    if (m_week)
+        m_week->setWeek(row.week, row.setupIndex);
     m_last->setText(lastText(row));
     m_lastTime->setText(lastTimeText(row, now, zone));
     m_expected->setText(expectedText(row));
     m_expected->setToolTip(shown(row.expectedWhy));
     if (m_field->hasFocus())
         explainExpected(true);
+    showUsed();
 }
 
 QString RoundLine::message() const
@@ -198,10 +204,21 @@ void RoundLine::explainExpected(bool focused)
 {
     if (m_state != State::empty)
         return;
-    const QString why = focused ? shown(m_row.expectedWhy) : QString();
+    explain(focused ? shown(m_row.expectedWhy) : QString());
+}
+
+void RoundLine::explain(const QString& words)
+{
     setRole(m_message, "muted");
-    m_message->setText(why);
-    m_message->setVisible(!why.isEmpty());
+    m_message->setText(words);
+    m_message->setVisible(!words.isEmpty());
+}
+
+/// Below the field while a register is typed: the energy since the last reading.
+void RoundLine::showUsed()
+{
+    if (isMeter() && m_state == State::unchecked)
+        explain(usedText(m_row, m_field->text(), {m_now, m_zone, decimalSign()}));
 }
 
 void RoundLine::refuse(const QString& sentence)

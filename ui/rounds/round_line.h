@@ -25,6 +25,7 @@ struct TypedReading;
 namespace holdband::ui {
 
 class ElidedLabel;
+class WeekSparkline;
 
 class RoundLine : public QObject {
     Q_OBJECT
@@ -41,8 +42,7 @@ public:
     };
 
     /// Puts its widgets into two rows of the grid, starting at `gridRow`.
-    RoundLine(const results::RoundRow& row, int setup, QGridLayout* grid, int gridRow,
-              QWidget* parent);
+    RoundLine(const results::RoundRow& row, QGridLayout* grid, int gridRow, QWidget* parent);
 
     /// The unit in which a gravity's sample temperature is typed.
     void setTemperatureUnit(TemperatureUnit unit);
@@ -56,6 +56,8 @@ public:
     QLineEdit* sample() const { return m_sample; }
     QLineEdit* note() const { return m_note; }
     ReadingQuestion* question() const { return m_question; }
+    /// Of a meter, else null; hidden with fewer than three readings in the last week.
+    WeekSparkline* week() const { return m_week; }
     QString message() const;
     /// The field with the refused text.
     QLineEdit* troubled() const { return m_sampleRefused ? m_sample : m_field; }
@@ -95,7 +97,7 @@ Q_SIGNALS:
     void replaced();
 
 private:
-    void addWidgets(QGridLayout* grid, int gridRow, QWidget* parent, int setup);
+    void addWidgets(QGridLayout* grid, int gridRow, QWidget* parent);
     void setState(State state, const QString& message = {});
     void takeAnswer(Answer answer);
     void takeDoubt(const intake::DoubtfulReading& doubt);
@@ -106,9 +108,13 @@ private:
     void addSample(QHBoxLayout* layout);
     void showCorrected();
     void explainExpected(bool focused);
+    void explain(const QString& words);
+    void showUsed();
 
     QString m_name;
     results::RoundRow m_row;
+    Instant m_now;
+    Zone m_zone;
     State m_state = State::empty;
     MeterReading m_reading;
     HandReading m_hand;
@@ -119,6 +125,7 @@ private:
     QLabel* m_last;
     QLabel* m_lastTime;
     QLabel* m_expected;
+    WeekSparkline* m_week; ///< null except for a meter
     QLabel* m_mark;
     QLabel* m_message;
     QLineEdit* m_field;

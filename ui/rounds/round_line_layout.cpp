@@ -2,6 +2,7 @@
 #include "ui/rounds/round_line.h"
 
 #include "ui/rounds/round_entry.h"
+#include "ui/rounds/week_sparkline.h"
 #include "ui/theme/elided_label.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
@@ -46,7 +47,7 @@ QFont enlarged(QFont font, double factor, QFont::Weight weight)
 
 } // namespace
 
-void RoundLine::addWidgets(QGridLayout* grid, int gridRow, QWidget* parent, int setup)
+void RoundLine::addWidgets(QGridLayout* grid, int gridRow, QWidget* parent)
 {
     auto* name = new ElidedLabel(m_name, parent);
     name->setFont(enlarged(name->font(), 1.0, QFont::DemiBold));
@@ -61,20 +62,24 @@ void RoundLine::addWidgets(QGridLayout* grid, int gridRow, QWidget* parent, int 
     m_note->setPlaceholderText(Words::tr("note"));
     m_note->setMinimumHeight(m_field->sizeHint().height());
     m_mark->setMinimumWidth(18);
-    grid->addWidget(new Stripe(setupColour(setup), parent), gridRow, 0);
+    const QColor colour =
+        m_row.setupIndex ? setupColour(*m_row.setupIndex) : coloursOf(*parent).ambient;
+    grid->addWidget(new Stripe(colour, parent), gridRow, 0);
     grid->addLayout(twoLines(name, unit), gridRow, 1);
     grid->addLayout(twoLines(m_last, m_lastTime), gridRow, 2);
     grid->addWidget(m_expected, gridRow, 3);
-    grid->addWidget(m_field, gridRow, 4);
-    grid->addWidget(m_mark, gridRow, 5);
+    if (m_week)
+        grid->addWidget(m_week, gridRow, 4);
+    grid->addWidget(m_field, gridRow, 5);
+    grid->addWidget(m_mark, gridRow, 6);
     auto* beside = new QHBoxLayout;
     beside->setSpacing(8);
     if (m_sample)
         addSample(beside);
     beside->addWidget(m_note, 1);
-    grid->addLayout(beside, gridRow, 6);
-    grid->addWidget(m_message, gridRow + 1, 3, 1, 4);
-    grid->addWidget(m_question, gridRow + 1, 2, 1, 5);
+    grid->addLayout(beside, gridRow, 7);
+    grid->addWidget(m_message, gridRow + 1, 3, 1, 5);
+    grid->addWidget(m_question, gridRow + 1, 2, 1, 6);
     m_message->hide();
 }
 

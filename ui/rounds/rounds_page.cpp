@@ -42,8 +42,8 @@ RoundsPage::RoundsPage(Session& session, QWidget* parent)
     m_gridLayout->setColumnStretch(1, 3);
     m_gridLayout->setColumnStretch(2, 3);
     m_gridLayout->setColumnStretch(3, 2);
-    m_gridLayout->setColumnStretch(4, 3);
-    m_gridLayout->setColumnStretch(6, 6);
+    m_gridLayout->setColumnStretch(5, 3);
+    m_gridLayout->setColumnStretch(7, 6);
     m_card->contents()->addLayout(m_gridLayout);
     m_card->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
     layOut();
@@ -183,6 +183,9 @@ void RoundsPage::takeSheet(results::RoundsSheet sheet)
         m_rows[i]->setSheetRow(sheet.rows[i], sheet.now, sheet.zone);
         m_rows[i]->setEnabled(!m_session->readOnly());
     }
+    m_weekHeading->setVisible(
+        std::any_of(sheet.rows.begin(), sheet.rows.end(),
+                    [](const results::RoundRow& row) { return !row.week.rates.empty(); }));
     m_save->setEnabled(!m_session->readOnly() && !m_rows.empty());
     m_time->setNow(sheet.now, sheet.zone, sheet.settings.timeDoubt);
     m_subtitle = roundTitle(sheet);
@@ -194,13 +197,16 @@ void RoundsPage::addHeading()
 {
     const std::pair<int, const char*> headings[] = {{2, QT_TRANSLATE_NOOP("Words", "last reading")},
                                                     {3, QT_TRANSLATE_NOOP("Words", "expected now")},
-                                                    {4, QT_TRANSLATE_NOOP("Words", "reading")},
-                                                    {6, QT_TRANSLATE_NOOP("Words", "note")}};
+                                                    {5, QT_TRANSLATE_NOOP("Words", "reading")},
+                                                    {7, QT_TRANSLATE_NOOP("Words", "note")}};
     for (const auto& [column, words] : headings) {
         QLabel* label = makeLabel(Words::tr(words), "muted", m_card);
         label->setWordWrap(false);
         m_gridLayout->addWidget(label, 0, column);
     }
+    m_weekHeading = makeLabel(Words::tr("last 7 days"), "muted", m_card);
+    m_weekHeading->setWordWrap(false);
+    m_gridLayout->addWidget(m_weekHeading, 0, 4);
 }
 
 void RoundsPage::rebuildRows(const results::RoundsSheet& sheet)
@@ -219,15 +225,11 @@ void RoundsPage::rebuildRows(const results::RoundsSheet& sheet)
     m_entered = nullptr;
     clearLayout(m_gridLayout);
     addHeading();
-    m_setups.clear();
     for (const results::RoundRow& each : sheet.rows) {
         if (!each.toRead)
             continue;
-        if (!m_setups.contains(shown(each.setup)))
-            m_setups << shown(each.setup);
-        const auto setup = static_cast<int>(m_setups.indexOf(shown(each.setup)));
-        auto* row = new RoundLine(each, setup, m_gridLayout,
-                                  1 + 2 * static_cast<int>(m_rows.size()), m_card);
+        auto* row =
+            new RoundLine(each, m_gridLayout, 1 + 2 * static_cast<int>(m_rows.size()), m_card);
         m_rows.push_back(row);
         if (const auto before = typed.find(row->name()); before != typed.end())
             row->putTyped(before->second);
@@ -250,7 +252,7 @@ void RoundsPage::rebuildRows(const results::RoundsSheet& sheet)
         m_gridLayout->addWidget(
             makeLabel(Words::tr("No meter is in service. Add one on the Equipment page (Alt+5)."),
                       "muted", m_card),
-            1, 1, 1, 6);
+            1, 1, 1, 7);
 }
 
 void RoundsPage::step(RoundLine* from, int by)

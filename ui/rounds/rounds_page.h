@@ -74,13 +74,13 @@ private:
     RoundTime* m_time;
     QPushButton* m_save;
     QLabel* m_message;
+    QLabel* m_weekHeading = nullptr; ///< shown above the charts of the week
     RoundsGrid* m_grid;
     std::vector<RoundLine*> m_rows;
     RoundLine* m_entered = nullptr; ///< Enter was pressed in it; its check is still running
     bool m_saveWanted = false;      ///< save when all rows are checked
     bool m_saving = false;          ///< the save is running
     QString m_subtitle;
-    QStringList m_setups;
 };
 
 } // namespace holdband::ui

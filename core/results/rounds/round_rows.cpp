@@ -120,6 +120,7 @@ RoundRow meterRow(const Meter& meter, const Readings& all, Instant at, char sign
     row.topKnown = meter.rollsOverAt.has_value();
     row.setup = setupAt(meter, at).value_or(meter.setup);
     row.decimals = decimalsOf(meter, all);
+    row.week = weekBefore(meter, all, at);
     if (!readings.empty()) {
         row.lastAt = readings.back().inForce.at;
         row.last = readings.back().inForce.registerReading.kilowattHours();

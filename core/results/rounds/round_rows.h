@@ -14,6 +14,9 @@ namespace holdband::results {
 RoundRow meterRow(const Meter& meter, const std::vector<store::StoredReading>& all, Instant at,
                   char sign);
 
+/// The mean power between the readings of the week before `at`.
+MeterWeek weekBefore(const Meter& meter, const std::vector<store::StoredReading>& all, Instant at);
+
 /// For a gravity: not above the last one.
 void expectFall(RoundRow& row);
 

@@ -164,6 +164,9 @@ private:
     void addToSheet(RoundRow row, const std::vector<ShownReading>& shown,
                     const std::function<bool(Instant)>& expected)
     {
+        row.at = m_at;
+        if (m_snapshot.setup(row.setup))
+            row.setupIndex = m_snapshot.indexOfSetup(row.setup);
         m_sheet.cells.push_back(m_grid.cells(shown, row.decimals, expected));
         m_sheet.rows.push_back(std::move(row));
     }

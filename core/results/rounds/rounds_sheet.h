@@ -16,10 +16,27 @@ namespace holdband::results {
 /// The subject of a row of the round.
 enum class RoundKind { meter, thermometer, gravity };
 
+/// What a meter used on average from one reading to the next.
+struct MeterRate {
+    Instant from;
+    Instant to;
+    double watts = 0.0;
+};
+
+/// The rates between a meter's readings of the last seven days, oldest first. A pair whose energy
+/// is unknown is left out. Empty with fewer than three readings.
+struct MeterWeek {
+    std::vector<MeterRate> rates;
+    double leastWatts = 0.0;
+    double mostWatts = 0.0;
+};
+
 struct RoundRow {
     RoundKind kind = RoundKind::meter;
     std::string name; ///< the meter's, sensor's or batch's
     std::string setup;
+    std::optional<int> setupIndex; ///< of `setup` in the logbook; absent without one
+    Instant at;                    ///< of the next reading: now, unless another time was typed
     ReadingUnit unit = ReadingUnit::kilowattHour; ///< in which it is typed
     std::optional<Instant> lastAt;
     double last = 0.0;     ///< in the unit of the row
@@ -33,7 +50,18 @@ struct RoundRow {
     /// For a gravity: not above the last one.
     std::optional<std::pair<double, double>> expected;
     std::string expectedWhy; ///< a sentence: how that was computed
+    MeterWeek week;          ///< up to `at`; of a meter only
 };
+
+/// The energy since the last reading of a meter's row.
+struct UsedSince {
+    double kwh = 0.0;
+    double watts = 0.0; ///< on average
+};
+
+/// If the meter reads `kwh` at the row's time. Absent without a reading before, and below it:
+/// then the user says first what happened.
+std::optional<UsedSince> usedSince(const RoundRow& row, double kwh);
 
 struct RoundCell {
     std::optional<double> value; ///< in force, in the row's unit
