@@ -411,6 +411,18 @@ Result<analysis::SetupEnergy> setupEnergyOf(const store::LogbookFile& logbook,
     return analysis::SetupEnergy(std::move(sources));
 }
 
+Done addEnergyInput(const store::LogbookFile& logbook, const Snapshot& snapshot, const Batch& batch,
+                    analysis::RunInput& input)
+{
+    addConcurrentBatches(snapshot, batch, input);
+    if (const Setup* setup = snapshot.setup(batch.setup)) {
+        auto energy = setupEnergyOf(logbook, snapshot, *setup, input.span);
+        HOLDBAND_TRY(energy);
+        input.setup = std::move(*energy);
+    }
+    return {};
+}
+
 Result<analysis::RunInput> runInputFor(const store::LogbookFile& logbook, const Snapshot& snapshot,
                                        const Batch& batch)
 {
@@ -419,12 +431,7 @@ Result<analysis::RunInput> runInputFor(const store::LogbookFile& logbook, const 
     analysis::RunInput input = std::move(*judging);
     HOLDBAND_TRY(addAmbient(logbook, snapshot, batch, input));
     HOLDBAND_TRY(assignResult(gravitiesOf(logbook, batch), input.gravities));
-    addConcurrentBatches(snapshot, batch, input);
-    if (const Setup* setup = snapshot.setup(batch.setup)) {
-        auto energy = setupEnergyOf(logbook, snapshot, *setup, input.span);
-        HOLDBAND_TRY(energy);
-        input.setup = std::move(*energy);
-    }
+    HOLDBAND_TRY(addEnergyInput(logbook, snapshot, batch, input));
     input.prices = pricesOver(snapshot.settings, snapshot.zone, input.span);
     for (const LocalDay& day : snapshot.zone.localDays(input.span))
         input.days.push_back({isoDate(day.date), day.span});

@@ -74,6 +74,10 @@ Result<analysis::SetupEnergy> setupEnergyOf(const store::LogbookFile& logbook,
                                             const Snapshot& snapshot, const Setup& setup,
                                             Span span);
 
+/// Adds the batches of its setup and the setup's energy to the batch's input; its span must be set.
+Done addEnergyInput(const store::LogbookFile& logbook, const Snapshot& snapshot, const Batch& batch,
+                    analysis::RunInput& input);
+
 /// The complete input of the analysis.
 Result<analysis::RunInput> runInputFor(const store::LogbookFile& logbook, const Snapshot& snapshot,
                                        const Batch& batch);

@@ -3,7 +3,9 @@
 
 #include "ui/rounds/round_line.h"
 #include "ui/rounds/round_time.h"
+#include "ui/rounds/rounds_grid.h"
 #include "ui/rounds/rounds_page.h"
+#include "ui/rounds/running_view.h"
 #include "ui/rounds/week_sparkline.h"
 #include "ui/window/pages.h"
 
@@ -100,6 +102,24 @@ TEST_F(RoundUseTest, FewerThanThreeReadingsAreNotDrawn)
     chart.setWeek({}, 0);
     EXPECT_TRUE(chart.isHidden());
     EXPECT_EQ(line("Pale 2").week(), nullptr) << "a gravity";
+}
+
+TEST_F(RoundUseTest, TheEnergyOfTheRunningBatchesIsDrawnBelowTheGrid)
+{
+    RunningView& running = *page().running();
+    ASSERT_TRUE(running.isVisible());
+    EXPECT_GE(running.mapTo(&page(), QPoint()).y(),
+              page().grid()->mapTo(&page(), QPoint(0, page().grid()->height())).y());
+    EXPECT_EQ(running.accessibleName(), "Energy of the running batches");
+    EXPECT_EQ(running.accessibleDescription(), "Pale 2: 0.8 kWh since 10 Mar 18:05");
+    line("Cabinet meter").field()->setFocus();
+    QTest::keyClicks(line("Cabinet meter").field(), "41.3");
+    QTest::keyClick(line("Cabinet meter").field(), Qt::Key_Return, Qt::ControlModifier);
+    settle(*m_window);
+    settle(*m_window);
+    EXPECT_EQ(running.accessibleDescription(), "Pale 2: 1.2 kWh since 10 Mar 18:05");
+    page().clear();
+    EXPECT_TRUE(running.isHidden());
 }
 
 } // namespace holdband::ui::test

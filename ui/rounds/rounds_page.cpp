@@ -8,6 +8,7 @@
 #include "ui/rounds/round_line.h"
 #include "ui/rounds/round_time.h"
 #include "ui/rounds/rounds_grid.h"
+#include "ui/rounds/running_view.h"
 #include "ui/session/session.h"
 #include "ui/theme/card.h"
 #include "ui/theme/theme.h"
@@ -35,7 +36,8 @@ RoundsPage::RoundsPage(Session& session, QWidget* parent)
     : QWidget(parent), m_session(&session), m_card(new Card({}, this)),
       m_gridLayout(new QGridLayout), m_time(new RoundTime(this)),
       m_save(new QPushButton(Words::tr("&Save the round"), this)),
-      m_message(makeLabel({}, "muted", this)), m_grid(new RoundsGrid(session, this))
+      m_message(makeLabel({}, "muted", this)), m_grid(new RoundsGrid(session, this)),
+      m_running(new RunningView(session, this))
 {
     m_gridLayout->setHorizontalSpacing(14);
     m_gridLayout->setVerticalSpacing(6);
@@ -50,15 +52,17 @@ RoundsPage::RoundsPage(Session& session, QWidget* parent)
     setRole(m_save, "main");
     connect(m_save, &QPushButton::clicked, this, &RoundsPage::save);
     connect(m_time, &RoundTime::entered, this, &RoundsPage::takeTime);
-    connect(m_time, &RoundTime::changed, this, &RoundsPage::refresh);
-    connect(m_grid, &RoundsGrid::turned, this, &RoundsPage::refresh);
+    connect(m_time, &RoundTime::changed, this, &RoundsPage::refreshSheet);
+    connect(m_grid, &RoundsGrid::turned, this, &RoundsPage::refreshSheet);
+    connect(m_running, &RunningView::failed, this,
+            [this](const QString& sentence) { say(sentence, true); });
     connect(m_grid, &RoundsGrid::corrected, this,
             [this](const QString& words) { say(words, false); });
     auto* clock = new QTimer(this); // updates ages, expected ranges and the time
     clock->start(std::chrono::seconds{30});
     connect(clock, &QTimer::timeout, this, [this] {
         if (isVisible() && m_session->isOpen())
-            refresh();
+            refreshSheet();
     });
 }
 
@@ -72,6 +76,7 @@ void RoundsPage::layOut()
     column->addWidget(m_card);
     column->addWidget(makeBar());
     column->addWidget(m_grid);
+    column->addWidget(m_running);
     column->addWidget(makePaperRow());
     column->addStretch();
     auto* area = new QScrollArea(this);
@@ -147,6 +152,12 @@ void RoundsPage::printPaper()
 
 void RoundsPage::refresh()
 {
+    refreshSheet();
+    m_running->refresh();
+}
+
+void RoundsPage::refreshSheet()
+{
     const results::RoundsRequest request{m_time->typed(), m_grid->sheetsBack(), decimalSign()};
     m_session->ask<results::RoundsSheet>(
         this,
@@ -163,6 +174,7 @@ void RoundsPage::clear()
 {
     rebuildRows({});
     m_grid->clear();
+    m_running->clear();
     m_subtitle.clear();
     m_time->backToNow();
     say({}, false);
@@ -273,7 +285,7 @@ void RoundsPage::takeTime()
         return say(Words::tr("That is still to come; a round can be typed later, not before."),
                    true);
     say({}, false);
-    refresh();
+    refreshSheet();
     focusFirst();
 }
 

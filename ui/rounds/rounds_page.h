@@ -17,6 +17,7 @@ class Card;
 class RoundLine;
 class RoundTime;
 class RoundsGrid;
+class RunningView;
 class Session;
 
 class RoundsPage : public QWidget {
@@ -35,6 +36,8 @@ public:
     RoundLine* row(const QString& name) const;
     RoundTime* time() const { return m_time; }
     RoundsGrid* grid() const { return m_grid; }
+    /// The energy of the running batches; hidden if none of them is metered.
+    RunningView* running() const { return m_running; }
     QString message() const;
     /// Whether there is unsaved text.
     bool hasTyped() const;
@@ -53,6 +56,7 @@ private:
     QWidget* makeBar();
     QWidget* makePaperRow();
     void askPaper();
+    void refreshSheet();
     void takeSheet(results::RoundsSheet sheet);
     void rebuildRows(const results::RoundsSheet& sheet);
     void addHeading();
@@ -76,6 +80,7 @@ private:
     QLabel* m_message;
     QLabel* m_weekHeading = nullptr; ///< shown above the charts of the week
     RoundsGrid* m_grid;
+    RunningView* m_running;
     std::vector<RoundLine*> m_rows;
     RoundLine* m_entered = nullptr; ///< Enter was pressed in it; its check is still running
     bool m_saveWanted = false;      ///< save when all rows are checked
