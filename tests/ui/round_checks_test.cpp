@@ -127,13 +127,11 @@ TEST_F(RoundChecksTest, TheGridComparesTemperaturesToo)
     openRound("Dial", eveningBefore);
     type("66");
     press(Qt::Key_Return);
-    press(Qt::Key_Return);
     EXPECT_TRUE(bar().message().contains("far from")) << core(bar().message());
     EXPECT_EQ(handReadings(), 0u);
     bar().value()->setFocus();
     bar().value()->selectAll();
     type("65 F");
-    press(Qt::Key_Return);
     press(Qt::Key_Return);
     EXPECT_EQ(handReadings(), 1u) << core(bar().message());
 }
@@ -143,7 +141,6 @@ TEST_F(RoundChecksTest, ALateRoundBeyondTheRatedPowerAsksOnce)
     open();
     openRound("Box meter", eveningBefore);
     type("142.05"); // 124.05 with its digits swapped: 18.55 kWh in 10 h 55 min
-    press(Qt::Key_Return);
     press(Qt::Key_Return);
     EXPECT_TRUE(bar().isVisible());
     EXPECT_TRUE(bar().message().contains("1699 W")) << core(bar().message());
@@ -160,18 +157,15 @@ TEST_F(RoundChecksTest, AnotherNumberIsAskedAboutAgain)
     openRound("Box meter", eveningBefore);
     type("142.05");
     press(Qt::Key_Return);
-    press(Qt::Key_Return);
     ASSERT_FALSE(bar().message().isEmpty());
     bar().value()->setFocus();
     bar().value()->selectAll();
     type("143.05");
     press(Qt::Key_Return);
-    press(Qt::Key_Return);
     EXPECT_EQ(kwh().size(), 2u);
     bar().value()->setFocus();
     bar().value()->selectAll();
     type("124.05");
-    press(Qt::Key_Return);
     press(Qt::Key_Return);
     EXPECT_THAT(kwh(), ::testing::ElementsAre(122.9, 123.5, 124.05));
 }
@@ -180,7 +174,7 @@ TEST_F(RoundChecksTest, ACorrectionBeyondTheRatedPowerAsksOnce)
 {
     open();
     openRound("Box meter", eveningBefore + 1);
-    ASSERT_EQ(bar().value()->text(), "123.50");
+    ASSERT_EQ(bar().value()->text(), "123.5") << "as stored";
     type("153.20");
     press(Qt::Key_Return);
     press(Qt::Key_Return);
@@ -196,13 +190,11 @@ TEST_F(RoundChecksTest, TheGridAsksWhatHappenedToARegisterThatFell)
     openRound("Box meter", eveningBefore);
     type("0.30");
     press(Qt::Key_Return);
-    press(Qt::Key_Return);
     ASSERT_TRUE(bar().question()->isVisible()) << core(bar().message());
     EXPECT_EQ(kwh().size(), 2u);
     press(Qt::Key_M);
     EXPECT_FALSE(bar().question()->isVisible());
     EXPECT_EQ(QApplication::focusWidget(), bar().value());
-    press(Qt::Key_Return);
     press(Qt::Key_Return);
     ASSERT_TRUE(bar().question()->isVisible());
     press(Qt::Key_R);
@@ -216,7 +208,6 @@ TEST_F(RoundChecksTest, AnotherMeterCanBeginInTheGrid)
     open();
     openRound("Box meter", eveningBefore);
     type("0.30");
-    press(Qt::Key_Return);
     press(Qt::Key_Return);
     ASSERT_TRUE(bar().question()->isVisible());
     press(Qt::Key_O);
@@ -254,7 +245,6 @@ TEST_F(RoundChecksTest, EarlierRoundsGoBackToThePitch)
     EXPECT_EQ(sheets, 2) << "20 February is 20 days back, and a sheet holds 7";
     openRound("Box meter", 0);
     type("90.00");
-    press(Qt::Key_Return);
     press(Qt::Key_Return);
     EXPECT_THAT(kwh(), ::testing::ElementsAre(90.0, 122.9, 123.5)) << core(bar().message());
 }

@@ -49,7 +49,7 @@ CorrectionBar::CorrectionBar(Session& session, QWidget* parent)
     m_value->setMaximumWidth(140);
     m_time->setMaximumWidth(180);
     layOut();
-    connect(m_value, &QLineEdit::returnPressed, m_why, qOverload<>(&QWidget::setFocus));
+    connect(m_value, &QLineEdit::returnPressed, this, &CorrectionBar::enterValue);
     connect(m_time, &QLineEdit::returnPressed, m_why, qOverload<>(&QWidget::setFocus));
     connect(m_why, &QLineEdit::returnPressed, this, &CorrectionBar::save);
     connect(m_note, &QLineEdit::returnPressed, this, &CorrectionBar::save);
@@ -100,7 +100,7 @@ void CorrectionBar::take(const results::RoundRow& row, const results::RoundCell&
     if (!cell.history.empty())
         words += QStringLiteral(" (") + shown(cell.history) + QLatin1Char(')');
     m_words->setText(words);
-    m_value->setText(hasValue ? numberText(*cell.value, cell.decimals) : QString());
+    m_value->setText(storedText());
     m_time->setText(typedTime(cell.at, zone));
     m_time->setVisible(!hasValue);
     m_why->clear();
@@ -115,6 +115,21 @@ void CorrectionBar::take(const results::RoundRow& row, const results::RoundCell&
     show();
     m_value->setFocus();
     m_value->selectAll();
+}
+
+/// The value as it was typed; empty without one.
+QString CorrectionBar::storedText() const
+{
+    return m_cell.value ? numberText(*m_cell.value, m_cell.storedDecimals) : QString();
+}
+
+/// A correction wants a reason; a reading that was missed does not.
+void CorrectionBar::enterValue()
+{
+    if (m_cell.value)
+        m_why->setFocus();
+    else
+        save();
 }
 
 QString CorrectionBar::message() const
@@ -164,8 +179,8 @@ std::optional<Instant> CorrectionBar::instant()
 
 void CorrectionBar::save()
 {
-    const bool sameValue =
-        m_cell.value && core(m_value->text()) == core(numberText(*m_cell.value, m_cell.decimals));
+    m_typed = true;
+    const bool sameValue = m_cell.value && m_value->text() == storedText();
     if (sameValue && core(m_note->text().trimmed()) != m_cell.note)
         saveNote();
     else if (m_row.kind == results::RoundKind::meter)
@@ -292,6 +307,7 @@ void CorrectionBar::saveNote()
 
 void CorrectionBar::deleteReading()
 {
+    m_typed = false;
     change(deletingReading(stored(), core(m_why->text().trimmed())),
            Words::tr("Deleted. Undo restores it."));
 }
@@ -324,6 +340,8 @@ void CorrectionBar::finish(Result<bool> result, const QString& words)
     }
     hide();
     Q_EMIT saved(words);
+    if (m_typed)
+        Q_EMIT typed();
     Q_EMIT closed();
     m_session->announceChange();
 }

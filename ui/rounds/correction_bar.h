@@ -41,12 +41,16 @@ public:
 Q_SIGNALS:
     void saved(const QString& words);
     void closed();
+    /// A typed value was saved, before closed(): go on to the next round.
+    void typed();
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
     void layOut();
+    void enterValue();
+    QString storedText() const;
     void save();
     void deleteReading();
     void saveTypedRegister();
@@ -79,6 +83,7 @@ private:
     QPushButton* m_delete;
     QLabel* m_message;
     ReadingQuestion* m_question;
+    bool m_typed = false; ///< the change that is running is a typed value, not a deletion
     std::optional<MeterEvent> m_event; ///< the user's answer to the question
     QString m_asked;                   ///< the value already asked about, which may be saved now
 };

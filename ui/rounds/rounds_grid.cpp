@@ -40,18 +40,18 @@ public:
         painter->setBrush(missed ? colours.warnBack : colours.card);
         painter->drawRoundedRect(box, 3, 3);
         if (missed)
-            drawCircle(*painter, box.center(), colours);
+            drawCircle(*painter, box.center(), option.fontMetrics.height() / 4.0, colours);
         else
             drawText(*painter, box, index, colours);
         painter->restore();
     }
 
 private:
-    static void drawCircle(QPainter& painter, QPointF centre, const Colours& colours)
+    static void drawCircle(QPainter& painter, QPointF centre, double radius, const Colours& colours)
     {
         painter.setPen(QPen(colours.excursion, 1.6));
         painter.setBrush(Qt::NoBrush);
-        painter.drawEllipse(centre, 4.0, 4.0);
+        painter.drawEllipse(centre, radius, radius);
     }
 
     static void drawText(QPainter& painter, const QRectF& box, const QModelIndex& index,
@@ -74,7 +74,8 @@ private:
 RoundsGrid::RoundsGrid(Session& session, QWidget* parent)
     : Card(Words::tr("The last 14 rounds"), parent), m_model(new RoundsGridModel(this)),
       m_table(new QTableView(this)), m_correction(new CorrectionBar(session, this)),
-      m_session(&session), m_earlier(new QPushButton(Words::tr("Ea&rlier rounds"), this)),
+      m_session(&session), m_legend(makeLabel({}, "muted", this)),
+      m_earlier(new QPushButton(Words::tr("Ea&rlier rounds"), this)),
       m_later(new QPushButton(Words::tr("Later rou&nds"), this))
 {
     m_table->setModel(m_model);
@@ -100,18 +101,14 @@ RoundsGrid::RoundsGrid(Session& session, QWidget* parent)
     m_table->installEventFilter(this);
     connect(m_table, &QTableView::doubleClicked, this, &RoundsGrid::open);
     connect(m_correction, &CorrectionBar::saved, this, &RoundsGrid::corrected);
+    connect(m_correction, &CorrectionBar::typed, this, &RoundsGrid::moveOn);
     connect(m_correction, &CorrectionBar::closed, m_table, qOverload<>(&QWidget::setFocus));
 }
 
 QLayout* RoundsGrid::makeFoot()
 {
     auto* foot = new QHBoxLayout;
-    foot->addWidget(
-        makeLabel(Words::tr("Enter on a round: correct it, or type one that was missed. "
-                            "Underlined: corrected, with what it was before. "
-                            "Open circle: missed."),
-                  "muted", this),
-        1);
+    foot->addWidget(m_legend, 1);
     foot->addWidget(m_earlier);
     foot->addWidget(m_later);
     m_earlier->setEnabled(false);
@@ -119,6 +116,31 @@ QLayout* RoundsGrid::makeFoot()
     connect(m_earlier, &QPushButton::clicked, this, [this] { turn(1); });
     connect(m_later, &QPushButton::clicked, this, [this] { turn(-1); });
     return foot;
+}
+
+QString RoundsGrid::legendText() const
+{
+    QStringList parts{Words::tr("Enter on a round: correct it, or type one that was missed. Enter "
+                                "there goes on to the next one.")};
+    if (m_model->anyCorrected())
+        parts << Words::tr("Underlined: corrected, with what it was before.");
+    if (m_model->anyMissed())
+        parts << Words::tr("Open circle: missed.");
+    return parts.join(QLatin1Char(' '));
+}
+
+/// To the next round of the row; from its end to the first round without a reading in the row
+/// below.
+void RoundsGrid::moveOn()
+{
+    const QModelIndex at = m_table->currentIndex();
+    if (!at.isValid())
+        return;
+    if (at.column() + 1 < m_model->columnCount())
+        return m_table->setCurrentIndex(at.siblingAtColumn(at.column() + 1));
+    if (at.row() + 1 < m_model->rowCount())
+        m_table->setCurrentIndex(
+            m_model->index(at.row() + 1, std::max(0, m_model->firstEmpty(at.row() + 1))));
 }
 
 void RoundsGrid::turn(int sheets)
@@ -138,11 +160,25 @@ bool RoundsGrid::eventFilter(QObject* watched, QEvent* event)
     if (event->type() != QEvent::KeyPress)
         return Card::eventFilter(watched, event);
     const auto* key = static_cast<QKeyEvent*>(event);
+    if (openTyped(key->text()))
+        return true;
     const bool wanted =
         key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter || key->key() == Qt::Key_F2;
     if (!wanted || key->modifiers() != Qt::NoModifier)
         return Card::eventFilter(watched, event);
     open(m_table->currentIndex());
+    return true;
+}
+
+/// A digit or a sign on a round begins its new value.
+bool RoundsGrid::openTyped(const QString& text)
+{
+    const bool number =
+        text.size() == 1 && (text[0].isDigit() || text[0] == u'-') && !m_session->readOnly();
+    if (!number || !m_table->currentIndex().isValid())
+        return false;
+    open(m_table->currentIndex());
+    m_correction->value()->setText(text);
     return true;
 }
 
@@ -169,6 +205,7 @@ void RoundsGrid::setSheet(results::RoundsSheet sheet)
                                                  shown(dateText(sheet.columns.front().date)),
                                                  shown(dateText(sheet.columns.back().date))));
     m_model->setSheet(std::move(sheet));
+    m_legend->setText(legendText());
     // Invalid if the cell no longer exists; initially the newest round.
     m_table->setCurrentIndex(at.isValid() ? m_model->index(row, column)
                                           : m_model->index(0, m_model->columnCount() - 1));

@@ -1,10 +1,12 @@
 // The card with the most recent rounds. Missed ones are open circles, corrected ones underlined.
-// Enter or a double click on a cell opens it for correction.
+// Enter, a digit or a double click on a cell opens it; Enter there saves and goes to the next
+// round.
 #pragma once
 
 #include "ui/rounds/rounds_grid_model.h"
 #include "ui/theme/card.h"
 
+class QLabel;
 class QPushButton;
 class QTableView;
 
@@ -27,6 +29,8 @@ public:
     RoundsGridModel* model() const { return m_model; }
     QTableView* table() const { return m_table; }
     CorrectionBar* correction() const { return m_correction; }
+    /// What to do here, and the signs that occur.
+    QLabel* legend() const { return m_legend; }
 
 Q_SIGNALS:
     void corrected(const QString& words);
@@ -41,6 +45,7 @@ private:
     CorrectionBar* m_correction;
     Session* m_session;
 
+    QLabel* m_legend;
     QPushButton* m_earlier;
     QPushButton* m_later;
     int m_sheetsBack = 0;
@@ -48,6 +53,9 @@ private:
     QLayout* makeFoot();
     void turn(int sheets);
     void open(const QModelIndex& index);
+    bool openTyped(const QString& text);
+    void moveOn();
+    QString legendText() const;
 };
 
 } // namespace holdband::ui

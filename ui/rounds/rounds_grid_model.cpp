@@ -4,6 +4,8 @@
 #include "ui/words/choice_text.h"
 #include "ui/words/words.h"
 
+#include <algorithm>
+
 namespace holdband::ui {
 
 namespace {
@@ -63,6 +65,33 @@ QVariant RoundsGridModel::data(const QModelIndex& index, int role) const
     return cellData(m_sheet.cells[static_cast<std::size_t>(index.row())]
                                  [static_cast<std::size_t>(index.column())],
                     role);
+}
+
+int RoundsGridModel::firstEmpty(int row) const
+{
+    const auto& cells = m_sheet.cells[static_cast<std::size_t>(row)];
+    const auto found = std::find_if(cells.begin(), cells.end(),
+                                    [](const results::RoundCell& cell) { return !cell.value; });
+    return found == cells.end() ? -1 : static_cast<int>(found - cells.begin());
+}
+
+template <typename Test>
+bool RoundsGridModel::anyCell(const Test& test) const
+{
+    return std::any_of(m_sheet.cells.begin(), m_sheet.cells.end(),
+                       [&](const std::vector<results::RoundCell>& row) {
+                           return std::any_of(row.begin(), row.end(), test);
+                       });
+}
+
+bool RoundsGridModel::anyMissed() const
+{
+    return anyCell([](const results::RoundCell& cell) { return cell.missed; });
+}
+
+bool RoundsGridModel::anyCorrected() const
+{
+    return anyCell([](const results::RoundCell& cell) { return !cell.history.empty(); });
 }
 
 QVariant RoundsGridModel::headerData(int section, Qt::Orientation orientation, int role) const

@@ -19,9 +19,15 @@ public:
     int rowCount(const QModelIndex& parent = {}) const override;
     int columnCount(const QModelIndex& parent = {}) const override;
     QVariant data(const QModelIndex& index, int role) const override;
+    /// The first round of the row without a reading; else -1.
+    int firstEmpty(int row) const;
+    bool anyMissed() const;
+    bool anyCorrected() const;
     QVariant headerData(int section, Qt::Orientation orientation, int role) const override;
 
 private:
+    template <typename Test>
+    bool anyCell(const Test& test) const;
     QVariant cellData(const results::RoundCell& cell, int role) const;
     results::RoundsSheet m_sheet;
 };

@@ -58,21 +58,26 @@ std::vector<RoundCell> RoundsGrid::cells(const std::vector<ShownReading>& readin
         const bool open = m_lastIsOpen && i + 1 == columns.size();
         cells[i].missed = over && !open && expected(cells[i].at);
     }
+    int decimals = leastDecimals;
+    for (const ShownReading& reading : readings) {
+        if (holds(reading.at))
+            decimals = std::max(decimals, reading.decimals);
+    }
     for (const ShownReading& reading : readings)
-        place(cells, reading, leastDecimals);
+        place(cells, reading, decimals);
     return cells;
 }
 
 void RoundsGrid::place(std::vector<RoundCell>& cells, const ShownReading& reading,
-                       int leastDecimals) const
+                       int decimals) const
 {
     const auto& columns = m_sheet.columns;
     const auto found = std::find(columns.begin(), columns.end(), roundAt(reading.at));
     if (found == columns.end())
         return;
     RoundCell& cell = cells[static_cast<std::size_t>(found - columns.begin())];
-    const int decimals = std::max(reading.decimals, leastDecimals);
-    cell = {reading.value, decimals, false, reading.at, reading.id, reading.note, reading.history};
+    cell = {reading.value, decimals,   reading.decimals, false,
+            reading.at,    reading.id, reading.note,     reading.history};
 }
 
 } // namespace holdband::results

@@ -26,14 +26,14 @@ public:
     bool isBefore(Instant at) const;
     bool holds(Instant at) const;
 
-    /// One for each column. `expected(due)`: whether the row should have been read when the round
-    /// was due.
+    /// One for each column, all with the same number of decimals. `expected(due)`: whether the row
+    /// should have been read when the round was due.
     std::vector<RoundCell> cells(const std::vector<ShownReading>& readings, int leastDecimals,
                                  const std::function<bool(Instant)>& expected) const;
 
 private:
     RoundColumn roundAt(Instant at) const;
-    void place(std::vector<RoundCell>& cells, const ShownReading& reading, int leastDecimals) const;
+    void place(std::vector<RoundCell>& cells, const ShownReading& reading, int decimals) const;
 
     const RoundsSheet& m_sheet;
     bool m_lastIsOpen;

@@ -65,7 +65,8 @@ std::optional<UsedSince> usedSince(const RoundRow& row, double kwh);
 
 struct RoundCell {
     std::optional<double> value; ///< in force, in the row's unit
-    int decimals = 2;
+    int decimals = 2;            ///< as shown: those of the finest reading that the row shows
+    int storedDecimals = 0;      ///< as it was typed
     bool missed = false;
     Instant at;          ///< time of the reading, or when it was due
     std::int64_t id = 0; ///< the reading's id in the store, if there is a value

@@ -5,6 +5,8 @@
 #include "core/text/phrase.h"
 #include "core/text/times.h"
 
+#include <algorithm>
+
 namespace holdband::results {
 
 namespace {
@@ -53,8 +55,10 @@ std::vector<ShownReading> shownOf(const std::vector<store::StoredHandReading>& r
     std::vector<ShownReading> all;
     for (const store::StoredHandReading& stored : readings) {
         const HandReading& now = stored.inForce;
+        // A converted value has no decimals of its own.
+        const int decimals = now.unit == unit ? now.decimals : std::max(now.decimals, 1);
         ShownReading shown{
-            now.at, inUnit(now.value, now.unit, unit), now.decimals, stored.id.value, now.note, {}};
+            now.at, inUnit(now.value, now.unit, unit), decimals, stored.id.value, now.note, {}};
         for (const store::ReplacedHandReading& before : stored.before)
             addHistory(shown.history, wasText(inUnit(before.value, now.unit, unit), before.decimals,
                                               before.until, before.why, format));
