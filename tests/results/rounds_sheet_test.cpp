@@ -249,6 +249,72 @@ TEST(RoundsSheet, TheOpenRoundIsDueUntilItsMetersAreRead)
     EXPECT_EQ(rfc3339Utc(done.nextDue), "2026-03-03T07:00:00.000Z");
 }
 
+TEST(RoundsSheet, TheNextRoundIsDueInItsWindowAndWhileItIsMissed)
+{
+    // The windows are 05:00 to 09:00 and 16:00 to 20:00, so the time of the evening's round begins
+    // at 12:30.
+    using State = results::NextRound::State;
+    const std::string read = R"({"meter":"M","at":"2026-03-02 07:00","kwh":1.00})";
+    const auto next = [&](const std::string& now, const std::string& readings) {
+        return sheetOf(describedRounds(plainMeter, readings), now).next;
+    };
+    const auto opens = [&](const std::string& now, const std::string& readings) {
+        return rfc3339Utc(next(now, readings).opens);
+    };
+    EXPECT_EQ(next("2026-03-02T13:10:00Z", read).state, State::later);
+    EXPECT_EQ(opens("2026-03-02T13:10:00Z", read), "2026-03-02T16:00:00.000Z");
+    EXPECT_EQ(next("2026-03-02T13:10:00Z", read).round.slot, 1);
+    EXPECT_EQ(next("2026-03-02T16:00:00Z", read).state, State::due);
+    EXPECT_EQ(next("2026-03-02T21:00:00Z", read).state, State::due) << "missed today";
+    EXPECT_EQ(next("2026-03-02T21:00:00Z", read).round.slot, 1);
+    const std::string both = read + R"(,{"meter":"M","at":"2026-03-02 16:30","kwh":2.00})";
+    EXPECT_EQ(next("2026-03-02T16:40:00Z", both).state, State::later) << "read before its middle";
+    EXPECT_EQ(opens("2026-03-02T16:40:00Z", both), "2026-03-03T05:00:00.000Z");
+    EXPECT_EQ(
+        rfc3339Utc(sheetOf(describedRounds(plainMeter, both), "2026-03-02T16:40:00Z").nextDue),
+        "2026-03-03T07:00:00.000Z");
+    const std::string first = R"({"meter":"M","at":"2026-03-01 07:00","kwh":1.00})";
+    EXPECT_EQ(next("2026-03-02T11:00:00Z", first).state, State::due) << "the morning was missed";
+    EXPECT_EQ(next("2026-03-02T11:00:00Z", first).round.slot, 0);
+    const std::string ended = R"("ended":"2026-03-02 06:00",)";
+    EXPECT_EQ(sheetOf(describedRounds(plainMeter, first, ended), "2026-03-02T17:00:00Z").next.state,
+              State::none);
+}
+
+TEST(RoundsSheet, ABatchPitchedAfterTheMorningHasNotMissedIt)
+{
+    std::string text =
+        describedRounds(plainMeter, R"({"meter":"M","at":"2026-02-28 07:00","kwh":1})");
+    const std::string pitched = "2026-03-01 06:00";
+    text.replace(text.find(pitched), pitched.size(), "2026-03-01 10:00");
+    const RoundsSheet sheet = sheetOf(text, "2026-03-01T11:00:00Z");
+    EXPECT_EQ(sheet.next.state, results::NextRound::State::later);
+    EXPECT_EQ(sheet.next.round.slot, 1);
+}
+
+TEST(RoundsSheet, TheCellsOfARowHaveTheDecimalsOfItsFinestReading)
+{
+    const std::string readings = R"({"meter":"M","at":"2026-03-01 07:00","kwh":34,"decimals":0},
+        {"meter":"M","at":"2026-03-01 19:00","kwh":34.1,"decimals":1},
+        {"meter":"M","at":"2026-03-02 07:00","kwh":34.15,"decimals":2})";
+    std::string text = describedRounds(R"({"name":"M","setup":"S"})", readings);
+    const std::string beer = R"({"name":"Beer","reads":"beer"})";
+    text.insert(text.find(beer) + beer.size(),
+                R"(,{"name":"Glass","reads":"ambient","read_by_hand":true})");
+    text.insert(text.size() - 1, R"(,"hand_readings":[
+        {"sensor":"Glass","at":"2026-03-01 07:00","value":18,"unit":"C","decimals":0},
+        {"sensor":"Glass","at":"2026-03-01 19:00","value":18.25,"unit":"C","decimals":2}])");
+    const RoundsSheet sheet = sheetOf(text, "2026-03-02T08:00:00Z");
+    std::vector<std::pair<int, int>> shown;
+    for (const auto& row : {sheet.cells[0], sheet.cells[1]}) {
+        for (const RoundCell& cell : row) {
+            if (cell.value)
+                shown.emplace_back(cell.decimals, cell.storedDecimals);
+        }
+    }
+    EXPECT_EQ(shown, (std::vector<std::pair<int, int>>{{2, 0}, {2, 1}, {2, 2}, {2, 0}, {2, 2}}));
+}
+
 TEST(RoundsSheet, ACorrectedCellNamesTheOldValue)
 {
     const std::string corrected =

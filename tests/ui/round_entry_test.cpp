@@ -67,7 +67,6 @@ TEST(RoundText, GivesLastExpectedAndRound)
     results::RoundsSheet sheet;
     sheet.zone = zone;
     sheet.now = evening;
-    EXPECT_EQ(roundTitle(sheet), "Evening round · Sunday 5 April · now 18:12");
     results::RoundRow read = row();
     read.lastAt = *parseRfc3339("2026-04-05T13:05:00Z");
     EXPECT_EQ(lastTimeText(read, evening, zone), "today 07:05");
@@ -75,6 +74,27 @@ TEST(RoundText, GivesLastExpectedAndRound)
     EXPECT_EQ(lastTimeText(read, evening, zone), "yesterday 18:05");
     read.lastAt.reset();
     EXPECT_EQ(lastTimeText(read, evening, zone), "never read");
+}
+
+TEST(RoundText, TheTitleSaysWhatIsDueAndWhen)
+{
+    results::RoundsSheet sheet;
+    sheet.zone = *Zone::named("America/Denver");
+    sheet.now = *parseRfc3339("2026-04-06T00:12:00Z"); // 18:12 on the 5th
+    using State = results::NextRound::State;
+    sheet.next = {State::due, {Date(std::chrono::year{2026} / 4 / 5), 1}, sheet.now};
+    EXPECT_EQ(roundTitle(sheet), "Evening round, due now · Sunday 5 April, 18:12");
+    sheet.now = *parseRfc3339("2026-04-05T19:10:00Z"); // 13:10
+    sheet.next.state = State::later;
+    sheet.next.opens = *parseRfc3339("2026-04-05T22:00:00Z");
+    EXPECT_EQ(roundTitle(sheet), "Next round: evening, from 16:00 · Sunday 5 April, 13:10");
+    sheet.next = {State::later,
+                  {Date(std::chrono::year{2026} / 4 / 6), 0},
+                  *parseRfc3339("2026-04-06T11:00:00Z")};
+    EXPECT_EQ(roundTitle(sheet),
+              "Next round: morning, tomorrow from 05:00 · Sunday 5 April, 13:10");
+    sheet.next.state = State::none;
+    EXPECT_EQ(roundTitle(sheet), "No round is due · Sunday 5 April, 13:10");
 }
 
 TEST(RoundText, SaysWhatATypedReadingUsed)

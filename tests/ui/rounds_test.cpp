@@ -426,7 +426,7 @@ TEST_F(RoundsTest, ASampleWithoutItsGravityIsAskedFor)
 
 TEST_F(RoundsTest, TheTitleNamesTheRound)
 {
-    EXPECT_EQ(page().subtitle(), "Evening round · Thursday 12 March · now 18:12");
+    EXPECT_EQ(page().subtitle(), "Evening round, due now · Thursday 12 March, 18:12");
 }
 
 } // namespace holdband::ui::test

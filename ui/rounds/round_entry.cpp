@@ -222,15 +222,32 @@ QString usedText(const results::RoundRow& row, const QString& typed, const UsedF
              sinceText(*row.lastAt, format), numberText(used->watts, 0));
 }
 
+namespace {
+
+/// "Evening round, due now", "Next round: morning, tomorrow from 05:00"
+QString nextRoundText(const results::RoundsSheet& sheet)
+{
+    const results::NextRound& next = sheet.next;
+    if (next.state == results::NextRound::State::none)
+        return Words::tr("No round is due");
+    const std::string& label = sheet.windowOf(next.round).label;
+    if (next.state == results::NextRound::State::due)
+        return Words::tr("%1 round, due now").arg(roundWord(label));
+    const bool today = sheet.zone.localDate(next.opens) == sheet.zone.localDate(sheet.now);
+    const QString clock = shown(localClockText(next.opens, sheet.zone));
+    return (today ? Words::tr("Next round: %1, from %2")
+                  : Words::tr("Next round: %1, tomorrow from %2"))
+        .arg(roundWordInLine(label), clock);
+}
+
+} // namespace
+
 QString roundTitle(const results::RoundsSheet& sheet)
 {
-    const results::RoundColumn round =
-        results::roundOf(sheet.now, sheet.zone, sheet.settings.rounds);
-    const QString day =
-        wordsLocale().toString(qtDate(round.date), Words::tr("dddd d MMMM", "pattern of a date"));
-    return Words::tr("%1 round · %2 · now %3")
-        .arg(roundWord(sheet.windowOf(round).label), day,
-             shown(localClockText(sheet.now, sheet.zone)));
+    const QString day = wordsLocale().toString(qtDate(sheet.zone.localDate(sheet.now)),
+                                               Words::tr("dddd d MMMM", "pattern of a date"));
+    return Words::tr("%1 · %2, %3", "what is due, a date and the time")
+        .arg(nextRoundText(sheet), day, shown(localClockText(sheet.now, sheet.zone)));
 }
 
 } // namespace holdband::ui

@@ -62,7 +62,8 @@ struct UsedFormat {
 /// "0.17 kWh since 07:05, 14 W"; empty if the text is no register reading, or below the last one.
 QString usedText(const results::RoundRow& row, const QString& typed, const UsedFormat& format);
 
-/// "Evening round · Sunday 5 April · now 18:12"
+/// "Evening round, due now · Sunday 5 April, 18:12", "Next round: evening, from 16:00 · Sunday 5
+/// April, 13:10"
 QString roundTitle(const results::RoundsSheet& sheet);
 
 } // namespace holdband::ui

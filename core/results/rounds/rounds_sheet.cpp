@@ -179,15 +179,23 @@ private:
     HistoryFormat m_format;
 };
 
-/// A meter with a running batch that was not read in the round.
-bool isUnread(const Snapshot& snapshot, const Meter& meter, const RoundColumn& round, Instant now)
+/// A meter with a running batch at `at`, which was not read in the round.
+bool isUnread(const Snapshot& snapshot, const Meter& meter, const RoundColumn& round, Instant at,
+              Instant now)
 {
     const auto& readings = snapshot.meterReadings.at(meter.name);
     const auto& windows = snapshot.settings.rounds;
-    return isExpected(snapshot, meter, now, now) &&
+    return isExpected(snapshot, meter, at, now) &&
            std::none_of(readings.begin(), readings.end(), [&](const store::StoredReading& stored) {
                return roundOf(stored.inForce.at, snapshot.zone, windows) == round;
            });
+}
+
+bool anyUnread(const Snapshot& snapshot, const RoundColumn& round, Instant at, Instant now)
+{
+    return std::any_of(snapshot.meters.begin(), snapshot.meters.end(), [&](const Meter& meter) {
+        return isUnread(snapshot, meter, round, at, now);
+    });
 }
 
 bool isDue(const Snapshot& snapshot, Instant now)
@@ -195,18 +203,36 @@ bool isDue(const Snapshot& snapshot, Instant now)
     const auto& windows = snapshot.settings.rounds;
     const RoundColumn round = roundOf(now, snapshot.zone, windows);
     return opensAt(round, snapshot.zone, windows) <= now &&
-           now < missedFrom(round, snapshot.zone, windows) &&
-           std::any_of(snapshot.meters.begin(), snapshot.meters.end(),
-                       [&](const Meter& meter) { return isUnread(snapshot, meter, round, now); });
+           now < missedFrom(round, snapshot.zone, windows) && anyUnread(snapshot, round, now, now);
 }
 
 Instant nextDueAfter(Instant now, const Snapshot& snapshot, bool dueNow)
 {
     const auto& windows = snapshot.settings.rounds;
     RoundColumn round = roundOf(now, snapshot.zone, windows);
-    while (!dueNow && dueAt(round, snapshot.zone, windows) <= now)
+    while (!dueNow && opensAt(round, snapshot.zone, windows) <= now)
         round = roundAfter(round, windows);
     return dueAt(round, snapshot.zone, windows);
+}
+
+/// A round that was missed stays due until the time of the next one begins.
+NextRound nextRoundAt(Instant now, const Snapshot& snapshot)
+{
+    const auto& windows = snapshot.settings.rounds;
+    RoundColumn round = roundOf(now, snapshot.zone, windows);
+    const Instant opens = opensAt(round, snapshot.zone, windows);
+    const bool running =
+        std::any_of(snapshot.meters.begin(), snapshot.meters.end(),
+                    [&](const Meter& meter) { return isExpected(snapshot, meter, now, now); });
+    if (!running)
+        return {NextRound::State::none, round, opens};
+    const bool over = missedFrom(round, snapshot.zone, windows) <= now;
+    const Instant asked = over ? dueAt(round, snapshot.zone, windows) : now;
+    if (opens <= now && anyUnread(snapshot, round, asked, now))
+        return {NextRound::State::due, round, opens};
+    if (opens <= now)
+        round = roundAfter(round, windows);
+    return {NextRound::State::later, round, opensAt(round, snapshot.zone, windows)};
 }
 
 } // namespace
@@ -223,6 +249,7 @@ Result<RoundsSheet> reviewRounds(const store::LogbookFile& logbook, const Rounds
     sheet.now = logbook.now();
     sheet.columns = columnsShown(*snapshot, sheet.now, request.sheetsBack);
     sheet.dueNow = isDue(*snapshot, sheet.now);
+    sheet.next = nextRoundAt(sheet.now, *snapshot);
     sheet.nextDue = nextDueAfter(sheet.now, *snapshot, sheet.dueNow);
     SheetMaker maker(logbook, *snapshot, request, sheet);
     maker.addMeters();

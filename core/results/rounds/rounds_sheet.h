@@ -81,11 +81,24 @@ struct RoundColumn {
     bool operator==(const RoundColumn&) const = default;
 };
 
+/// The round that the page is about.
+struct NextRound {
+    enum class State {
+        none,  ///< no batch with a meter runs
+        due,   ///< its window is open or over, and one of its meters is not read
+        later, ///< nothing is to be read before its window opens
+    };
+    State state = State::none;
+    RoundColumn round;
+    Instant opens; ///< its window
+};
+
 struct RoundsSheet {
     LogbookSettings settings;
     Zone zone;
     Instant now;
-    Instant nextDue;     ///< the middle of the next window, or of the open one until it is read
+    Instant nextDue; ///< the middle of the next window, or of the open one until it is read
+    NextRound next;
     bool dueNow = false; ///< a window is open, a batch runs, and one of its meters is not read yet
     std::vector<RoundRow> rows;
     std::vector<RoundColumn> columns;          ///< 14 rounds, oldest first
