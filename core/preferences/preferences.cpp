@@ -11,6 +11,7 @@ constexpr int mostRecent = 5;
 const QString settingsName = QStringLiteral("holdband");
 const QString backupKey = QStringLiteral("backup-place");
 const QString recentKey = QStringLiteral("recent-logbooks");
+const QString safetyKey = QStringLiteral("safety-shown");
 const QString geometryKey = QStringLiteral("window-geometry");
 
 QVariant stored(const QString& key)
@@ -59,6 +60,19 @@ QByteArray windowGeometry()
 void storeWindowGeometry(const QByteArray& geometry)
 {
     keep(geometryKey, geometry);
+}
+
+QStringList kindsWithSafetyShown()
+{
+    return stored(safetyKey).toStringList();
+}
+
+void noteSafetyShown(const QStringList& kinds)
+{
+    QStringList all = kindsWithSafetyShown();
+    all << kinds;
+    all.removeDuplicates();
+    keep(safetyKey, all);
 }
 
 } // namespace holdband::preferences

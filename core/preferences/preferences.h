@@ -20,4 +20,8 @@ void noteOpened(const QString& logbook);
 QByteArray windowGeometry();
 void storeWindowGeometry(const QByteArray& geometry);
 
+/// The kinds of setups whose cautions were shown once, in small letters.
+QStringList kindsWithSafetyShown();
+void noteSafetyShown(const QStringList& kinds);
+
 } // namespace holdband::preferences

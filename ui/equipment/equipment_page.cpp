@@ -1,12 +1,13 @@
 #include "ui/equipment/equipment_page.h"
 
-#include "core/results/run/cautions.h"
+#include "ui/equipment/card_heading.h"
 #include "ui/equipment/equipment_actions.h"
 #include "ui/equipment/equipment_reading.h"
 #include "ui/equipment/list_card.h"
+#include "ui/equipment/safety_card.h"
 #include "ui/equipment/setup_card.h"
 #include "ui/session/session.h"
-#include "ui/tables/notes_card.h"
+#include "ui/tables/table_card.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
@@ -47,7 +48,7 @@ QVBoxLayout* addColumn(QHBoxLayout* columns)
 EquipmentPage::EquipmentPage(Session& session, QWidget* parent)
     : QWidget(parent), m_session(&session), m_actions(new EquipmentActions(session, this)),
       m_inner(new QWidget(this)), m_setups(new QVBoxLayout),
-      m_addSetup(new QPushButton(Words::tr("Add a setup…"), this)),
+      m_addSetup(new QPushButton(Words::tr("Add a setup…"), this)), m_safety(new SafetyCard(this)),
       m_meters(new ListCard(Words::tr("Meters"), Words::tr("meter"), 1, ListCard::Can::everything,
                             this)),
       m_sensors(new ListCard(Words::tr("Sensors"), Words::tr("sensor"), 2,
@@ -77,17 +78,18 @@ void EquipmentPage::layOut()
     QVBoxLayout* left = addColumn(columns);
     QVBoxLayout* right = addColumn(columns);
     m_setups->setSpacing(spacing::gap);
+    left->addWidget(makeHeadingLine(Words::tr("Setups"), m_addSetup, m_inner));
     left->addLayout(m_setups);
-    left->addWidget(m_addSetup, 0, Qt::AlignLeft);
+    left->addWidget(m_safety);
     left->addStretch();
     for (QWidget* card :
          std::initializer_list<QWidget*>{m_sensors, m_meters, m_prices, m_rounds, m_plans})
         right->addWidget(card);
     right->addStretch();
     m_editPrices->setAccessibleName(Words::tr("Edit the price of energy"));
-    m_prices->contents()->addWidget(m_editPrices, 0, Qt::AlignLeft);
+    addToHeading(*m_prices, m_editPrices);
     m_editRounds->setAccessibleName(Words::tr("Edit the rounds"));
-    m_rounds->contents()->addWidget(m_editRounds, 0, Qt::AlignLeft);
+    addToHeading(*m_rounds, m_editRounds);
     auto* area = new QScrollArea(this);
     area->setWidget(m_inner);
     area->setWidgetResizable(true);
@@ -146,27 +148,26 @@ void EquipmentPage::clear()
 
 void EquipmentPage::fillSetups()
 {
+    QStringList open; // their parts stay open
+    for (const SetupCard* card : m_setupCards) {
+        if (!card->parts()->isFolded())
+            open << card->accessibleName();
+    }
     clearLayout(m_setups);
     m_setupCards.clear();
     for (const Setup& setup : m_equipment.setups) {
         auto* card = new SetupCard(setup, m_equipment, !m_session->readOnly(), m_inner);
         m_setupCards.push_back(card);
         m_setups->addWidget(card);
+        card->parts()->setFolded(!open.contains(card->accessibleName()));
         connect(card->editButton(), &QPushButton::clicked, this,
                 [this, setup] { m_actions->editSetup(setup); });
         connect(card->retireButton(), &QPushButton::clicked, this,
                 [this, setup] { m_actions->toggleRetired(setup); });
         connect(card->removeButton(), &QPushButton::clicked, this,
                 [this, setup] { m_actions->remove(setup); });
-        if (setup.retired)
-            continue;
-        auto* care = new NotesCard(Words::tr("Safety: %1").arg(shortTitle(setup.name)), m_inner);
-        QStringList cautions;
-        for (const std::string& text : results::cautionsFor(setup))
-            cautions << capitalised(shown(text));
-        care->setSentences(cautions);
-        m_setups->addWidget(care);
     }
+    m_safety->setSetups(m_equipment.setups);
 }
 
 void EquipmentPage::fillLists()

@@ -14,6 +14,7 @@ namespace holdband::ui {
 
 class EquipmentActions;
 class ListCard;
+class SafetyCard;
 class Session;
 class SetupCard;
 class TableCard;
@@ -30,6 +31,7 @@ public:
     EquipmentActions* actions() const { return m_actions; }
     QPushButton* addSetupButton() const { return m_addSetup; }
     const std::vector<SetupCard*>& setupCards() const { return m_setupCards; }
+    SafetyCard* safety() const { return m_safety; }
     ListCard* meters() const { return m_meters; }
     ListCard* sensors() const { return m_sensors; }
     ListCard* plans() const { return m_plans; }
@@ -58,6 +60,7 @@ private:
     QVBoxLayout* m_setups;
     std::vector<SetupCard*> m_setupCards;
     QPushButton* m_addSetup;
+    SafetyCard* m_safety;
     ListCard* m_meters;
     ListCard* m_sensors;
     ListCard* m_plans;

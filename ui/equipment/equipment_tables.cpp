@@ -131,7 +131,10 @@ TableText partsTable(const Setup& setup, const LogbookSettings& settings)
 QString partsSum(const Setup& setup, const LogbookSettings& settings)
 {
     const auto sum = partsTotal(setup);
-    return sum ? Words::tr("parts %1").arg(money(*sum, settings)) : QString();
+    if (!sum)
+        return {};
+    return Words::counted("%n parts", "%n part", setup.parts.size()) + QStringLiteral(" · ") +
+           money(*sum, settings);
 }
 
 QString ratingsText(const Setup& setup)
@@ -141,7 +144,8 @@ QString ratingsText(const Setup& setup)
         parts << QStringLiteral("%1 %2").arg(shown(results::criterionWord(criterion)),
                                              plain(value));
     return parts.isEmpty() ? QString()
-                           : Words::tr("Rated 1 – 5: %1").arg(parts.join(QStringLiteral(" · ")));
+                           : Words::tr("Rated from 1 poor to 5 good: %1")
+                                 .arg(parts.join(QStringLiteral(" · ")));
 }
 
 TableText metersTable(const Equipment& equipment)

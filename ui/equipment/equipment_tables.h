@@ -20,6 +20,7 @@ struct Equipment {
 /// "coolant loop · 2 vessels · rated 260 W"
 QString setupWords(const Setup& setup);
 TableText partsTable(const Setup& setup, const LogbookSettings& settings);
+/// "3 parts · $132.60"; empty without parts.
 QString partsSum(const Setup& setup, const LogbookSettings& settings);
 QString ratingsText(const Setup& setup);
 TableText metersTable(const Equipment& equipment);

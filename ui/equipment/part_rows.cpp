@@ -102,7 +102,7 @@ QString partsSumText(const std::vector<EditRow>& rows, const UnitFormat& format)
 
 std::vector<EditColumn> ratingColumns(const UnitFormat& format)
 {
-    EditColumn value{QStringLiteral("1 – 5"), {}, {}, true};
+    EditColumn value{Words::tr("1 poor … 5 good"), {}, {}, true};
     value.refusal = quantityRefusal(ratingValue, Quantity::number, true, format, ratingRule);
     return {{Words::tr("What can't be measured")}, value};
 }

@@ -59,6 +59,10 @@ void SetupDialog::addParts()
     addWide(m_parts);
     addWide(m_sum);
     addHeading(Words::tr("Ratings"));
+    const QString scale = Words::tr("1 is poor and 5 is good, for every criterion: for noise, 5 is "
+                                    "quiet. A blank is not rated.");
+    m_ratings->setToolTip(scale);
+    addWide(makeLabel(scale, "muted", this));
     addWide(m_ratings);
     m_ratings->setVisibleRows(2, 5);
     m_ratings->hideMoves(); // ratings are ordered by name
