@@ -1,7 +1,10 @@
 // Undo and redo from the menu, the history, the readings of a sensor and the journal, by keyboard.
 #include "tests/ui/sample_window.h"
 
+#include "core/editing/rounds.h"
+#include "core/exchange/load.h"
 #include "core/store/history/undo.h"
+#include "core/store/readings/hand_readings.h"
 #include "core/store/records/journal.h"
 #include "ui/record/history_dialog.h"
 #include "ui/record/history_text.h"
@@ -11,6 +14,7 @@
 #include "ui/rounds/round_line.h"
 #include "ui/rounds/rounds_page.h"
 #include "ui/run/run_page.h"
+#include "ui/session/session.h"
 #include "ui/tables/table_model.h"
 #include "ui/window/pages.h"
 #include "ui/words/words.h"
@@ -210,6 +214,78 @@ TEST(HistoryValues, AreInTheUnitsOfTheLogbook)
     EXPECT_EQ(words.rows[4][2].text, "30 min");
     EXPECT_EQ(words.rows[4][3].text, "1 h 30 min");
     EXPECT_EQ(rowText({row}, UnitFormat{}).rows[0][2].text, "18.0 °C");
+}
+
+TEST(HistoryValues, ShowATemperatureAsItWasTypedInTheUnitOfTheLogbook)
+{
+    store::ChangedRow row;
+    row.table = "value_corrections";
+    row.values = {{"value", "", "18.3"}, {"unit", "", "C"}, {"why", "", "battery low"}};
+    UnitFormat us;
+    us.units = UnitSystem::us;
+    const TableText fahrenheit = rowText({row}, us);
+    ASSERT_EQ(fahrenheit.rows.size(), 2u) << "the unit is beside the value";
+    EXPECT_EQ(fahrenheit.rows[0][1].text, "value");
+    EXPECT_EQ(fahrenheit.rows[0][2].text, "");
+    EXPECT_EQ(fahrenheit.rows[0][3].text, "64.9 °F"); // 18.3 × 1.8 + 32 = 64.94
+    EXPECT_EQ(rowText({row}, UnitFormat{}).rows[0][3].text, "18.3 °C");
+    row.values[1].after = "SG";
+    const TableText gravity = rowText({row}, us);
+    ASSERT_EQ(gravity.rows.size(), 3u);
+    EXPECT_EQ(gravity.rows[0][3].text, "18.3");
+    EXPECT_EQ(gravity.rows[1][3].text, "SG");
+}
+
+TEST(HistoryValues, ShowAForecastAsTimeLengthAndTemperature)
+{
+    store::ChangedRow row;
+    row.table = "batches";
+    row.values = {{"forecast_at", "", "1772900000000"},
+                  {"forecast_crash_h", "", "12.5"},
+                  {"forecast_room_c", "", "20"}};
+    UnitFormat us;
+    us.units = UnitSystem::us;
+    const TableText words = rowText({row}, us);
+    ASSERT_EQ(words.rows.size(), 3u);
+    EXPECT_EQ(words.rows[0][3].text, "7 Mar 2026 16:13");
+    EXPECT_EQ(words.rows[1][1].text, "forecast crash");
+    EXPECT_EQ(words.rows[1][3].text, "12 h 30 min");
+    EXPECT_EQ(words.rows[2][3].text, "68.0 °F");
+}
+
+TEST_F(CorrectionsTest, TheHistoryOfACorrectionIsInTheUnitOfTheLogbook)
+{
+    write("dial.json", R"({"holdband":1,"zone":"UTC","units":"us","setups":[{"name":"S"}],
+        "sensors":[{"name":"Dial","reads":"ambient","read_by_hand":true}],
+        "hand_readings":[{"sensor":"Dial","at":"2026-03-12 07:00","value":18,"unit":"C",
+                          "decimals":0}]})");
+    const std::string file = path("dial.holdband").toStdString();
+    ASSERT_TRUE(exchange::loadDescription(file, path("dial.json").toStdString(), now));
+    Session session([] { return now(); });
+    ASSERT_TRUE(session.open(path("dial.holdband")));
+    const auto stored = [&] {
+        const auto logbook = store::LogbookFile::open(file, store::Access::read, now);
+        return store::readHandReadings(**logbook, {store::HandOwner::Kind::sensor, "Dial"})->at(0);
+    };
+    bool saved = false;
+    session.change<bool>(
+        &session,
+        [id = stored().id](const store::LogbookFile& logbook) -> Result<bool> {
+            HOLDBAND_TRY(intake::correctHand(logbook, {store::HandOwner::Kind::sensor, "Dial"}, id,
+                                             66.2, 1, ReadingUnit::fahrenheit, "misread"));
+            return true;
+        },
+        [&](const Result<bool>& done) { saved = done.has_value(); });
+    ASSERT_TRUE(QTest::qWaitFor([&] { return session.idle(); }));
+    ASSERT_TRUE(saved);
+    HistoryDialog dialog(session);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return dialog.rows()->rowCount() > 0; }));
+    QStringList values;
+    for (int row = 0; row < dialog.rows()->rowCount(); ++row)
+        values << dialog.rows()->index(row, 1).data().toString() + " " +
+                      dialog.rows()->index(row, 3).data().toString();
+    EXPECT_TRUE(values.contains("value 66.2 °F")) << values.join(", ").toStdString(); // 19 °C
+    EXPECT_FALSE(values.join(", ").contains("°C"));
 }
 
 } // namespace holdband::ui::test

@@ -1,5 +1,6 @@
 #include "ui/record/history_text.h"
 
+#include "core/model/names.h"
 #include "core/store/history/history_text.h"
 #include "core/text/durations.h"
 #include "core/text/numbers.h"
@@ -75,20 +76,18 @@ bool isInner(const std::string& column)
 
 bool isInstant(const std::string& column)
 {
-    static const std::set<std::string> instants{"at",         "from_at",      "to_at",    "pitched",
-                                                "ended",      "corrected_at", "first_at", "last_at",
-                                                "retired_at", "taken_back_at"};
+    static const std::set<std::string> instants{
+        "at",       "from_at", "to_at",      "pitched",       "ended",      "corrected_at",
+        "first_at", "last_at", "retired_at", "taken_back_at", "forecast_at"};
     return instants.contains(column);
 }
 
 /// The kind of a column's number, from the end of its name.
-enum class Kind { plain, celsius, kelvins, litres, watts, milliseconds };
+enum class Kind { plain, celsius, kelvins, litres, watts, hours, milliseconds };
 
-constexpr std::pair<std::string_view, Kind> kindEndings[] = {{"_c", Kind::celsius},
-                                                             {"_k", Kind::kelvins},
-                                                             {"_l", Kind::litres},
-                                                             {"_w", Kind::watts},
-                                                             {"_ms", Kind::milliseconds}};
+constexpr std::pair<std::string_view, Kind> kindEndings[] = {
+    {"_c", Kind::celsius}, {"_k", Kind::kelvins}, {"_l", Kind::litres},
+    {"_w", Kind::watts},   {"_h", Kind::hours},   {"_ms", Kind::milliseconds}};
 
 std::pair<std::string_view, Kind> endingOf(std::string_view column)
 {
@@ -112,6 +111,8 @@ std::string quantityText(Kind kind, double number, const UnitFormat& format)
         return volumeText(Volume::litres(number), format.units, format.sign);
     case Kind::watts:
         return powerText(Power::watts(number), 0, format.sign);
+    case Kind::hours:
+        return durationText(Hours{number}, format.sign);
     case Kind::milliseconds:
         return durationText(Hours{number / msPerHour}, format.sign);
     case Kind::plain:
@@ -133,6 +134,33 @@ QString valueText(const std::string& column, const std::string& value, const Uni
     return number ? shown(quantityText(kind, number->value, format)) : shown(value);
 }
 
+/// The unit of the row's value, if it is a temperature.
+std::optional<TemperatureUnit> temperatureUnitOf(const store::ChangedRow& row)
+{
+    const auto found = std::find_if(row.values.begin(), row.values.end(),
+                                    [](const auto& value) { return value.column == "unit"; });
+    if (found == row.values.end())
+        return std::nullopt;
+    const auto unit = choiceNamed<ReadingUnit>(found->after.empty() ? found->before : found->after);
+    if (unit == ReadingUnit::celsius)
+        return TemperatureUnit::celsius;
+    return unit == ReadingUnit::fahrenheit ? std::optional(TemperatureUnit::fahrenheit)
+                                           : std::nullopt;
+}
+
+/// A temperature that was stored as it was typed or logged, in the logbook's unit.
+QString temperatureWords(const std::string& value, TemperatureUnit stored, const UnitFormat& format)
+{
+    const auto number = scanDecimal(value);
+    if (!number)
+        return shown(value);
+    const TemperatureUnit own = format.temperature();
+    if (stored != own)
+        return shown(temperatureText(temperatureFrom(number->value, stored), own, 1, format.sign));
+    return shown(shortestText(number->value, format.sign)) + QLatin1Char(' ') +
+           shown(unitText(own));
+}
+
 /// The store's columns, as columnName looks them up.
 [[maybe_unused]] constexpr const char* columnText[] = {
     QT_TRANSLATE_NOOP("Words", "accuracy"),
@@ -152,6 +180,14 @@ QString valueText(const std::string& column, const std::string& value, const Uni
     QT_TRANSLATE_NOOP("Words", "final gravity"),
     QT_TRANSLATE_NOOP("Words", "first at"),
     QT_TRANSLATE_NOOP("Words", "first line"),
+    QT_TRANSLATE_NOOP("Words", "forecast at"),
+    QT_TRANSLATE_NOOP("Words", "forecast crash"),
+    QT_TRANSLATE_NOOP("Words", "forecast crash high"),
+    QT_TRANSLATE_NOOP("Words", "forecast crash low"),
+    QT_TRANSLATE_NOOP("Words", "forecast high kwh"),
+    QT_TRANSLATE_NOOP("Words", "forecast kwh"),
+    QT_TRANSLATE_NOOP("Words", "forecast low kwh"),
+    QT_TRANSLATE_NOOP("Words", "forecast room"),
     QT_TRANSLATE_NOOP("Words", "from at"),
     QT_TRANSLATE_NOOP("Words", "from minute"),
     QT_TRANSLATE_NOOP("Words", "gap limit"),
@@ -253,14 +289,20 @@ TableText rowText(const std::vector<store::ChangedRow>& rows, const UnitFormat& 
     words.header = {Words::tr("of"), Words::tr("value"), Words::tr("before"), Words::tr("after")};
     words.numeric = {false, false, false, false};
     for (const store::ChangedRow& row : rows) {
+        const auto unit = temperatureUnitOf(row);
+        const auto text = [&](const std::string& column, const std::string& value) {
+            return unit && column == "value" ? temperatureWords(value, *unit, format)
+                                             : valueText(column, value, format);
+        };
         for (const store::ChangedValue& value : row.values) {
-            const bool same = value.before == value.after; // a key, shown with each changed row
-            if (isInner(value.column) || same)
+            const bool same = value.before == value.after;    // a key, shown with each changed row
+            const bool said = unit && value.column == "unit"; // beside the value
+            if (isInner(value.column) || same || said)
                 continue;
             words.rows.push_back({{tableName(row.table), {}, false},
                                   {columnName(value.column), {}, false},
-                                  {valueText(value.column, value.before, format), {}, false},
-                                  {valueText(value.column, value.after, format), {}, false}});
+                                  {text(value.column, value.before), {}, false},
+                                  {text(value.column, value.after), {}, false}});
         }
     }
     return words;

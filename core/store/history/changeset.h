@@ -54,7 +54,8 @@ struct ChangedRow {
     enum class How { added, changed, removed };
     std::string table;
     How how = How::changed;
-    std::vector<ChangedValue> values; ///< for an added or removed row: all of them
+    /// For an added or removed row: all of them. A correction by hand has its reading's unit, too.
+    std::vector<ChangedValue> values;
 };
 
 /// The rows in the order of their tables.

@@ -3,6 +3,7 @@
 #include "core/store/history/entry_changes.h"
 #include "core/store/sqlite/rows.h"
 
+#include <algorithm>
 #include <limits>
 #include <map>
 #include <utility>
@@ -69,11 +70,39 @@ Result<std::vector<StoredHistoryEntry>> readHistory(const LogbookFile& logbook, 
         below, most);
 }
 
+namespace {
+
+/// A correction by hand has the unit of its reading, which is in another row.
+Done addUnit(const Database& database, ChangedRow& row)
+{
+    if (row.table != "hand_corrections")
+        return {};
+    const auto reading =
+        std::find_if(row.values.begin(), row.values.end(),
+                     [](const ChangedValue& value) { return value.column == "reading"; });
+    if (reading == row.values.end())
+        return {};
+    const std::string& id = reading->after.empty() ? reading->before : reading->after;
+    auto units = query(
+        database, "SELECT unit FROM hand_readings WHERE id = CAST(? AS INTEGER)",
+        [](const Statement& unit) { return unit.text(0); }, std::string_view(id));
+    HOLDBAND_TRY(units);
+    for (const std::string& unit : *units)
+        row.values.push_back({"unit", unit, unit});
+    return {};
+}
+
+} // namespace
+
 Result<std::vector<ChangedRow>> readChangedRows(const LogbookFile& logbook, HistoryEntryId entry)
 {
     auto changes = changesOf(logbook.database(), entry);
     HOLDBAND_TRY(changes);
-    return rowsOf(logbook.database(), *changes);
+    auto rows = rowsOf(logbook.database(), *changes);
+    HOLDBAND_TRY(rows);
+    for (ChangedRow& row : *rows)
+        HOLDBAND_TRY(addUnit(logbook.database(), row));
+    return rows;
 }
 
 Result<std::vector<PastHistoryEntry>> readHistoryEntries(const LogbookFile& logbook)
