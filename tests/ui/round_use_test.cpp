@@ -96,6 +96,17 @@ TEST_F(RoundUseTest, TheChartGrowsWithTheText)
     EXPECT_GT(loop.sizeHint().width(), 1.7 * before.width());
 }
 
+TEST_F(RoundUseTest, ANarrowPageLeavesTheRoomToTheFields)
+{
+    WeekSparkline& loop = *line("Loop meter").week();
+    ASSERT_TRUE(loop.isVisible());
+    const QSize before = page().size();
+    page().resize(49 * page().fontMetrics().height(), before.height());
+    EXPECT_FALSE(loop.isVisible());
+    page().resize(51 * page().fontMetrics().height(), before.height());
+    EXPECT_TRUE(loop.isVisible());
+}
+
 TEST_F(RoundUseTest, FewerThanThreeReadingsAreNotDrawn)
 {
     WeekSparkline chart(QStringLiteral("M"));

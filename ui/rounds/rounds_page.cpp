@@ -9,6 +9,7 @@
 #include "ui/rounds/round_time.h"
 #include "ui/rounds/rounds_grid.h"
 #include "ui/rounds/running_view.h"
+#include "ui/rounds/week_sparkline.h"
 #include "ui/session/session.h"
 #include "ui/theme/card.h"
 #include "ui/theme/theme.h"
@@ -195,9 +196,7 @@ void RoundsPage::takeSheet(results::RoundsSheet sheet)
         m_rows[i]->setSheetRow(sheet.rows[i], sheet.now, sheet.zone);
         m_rows[i]->setEnabled(!m_session->readOnly());
     }
-    m_weekHeading->setVisible(
-        std::any_of(sheet.rows.begin(), sheet.rows.end(),
-                    [](const results::RoundRow& row) { return !row.week.rates.empty(); }));
+    showWeeks();
     m_save->setEnabled(!m_session->readOnly() && !m_rows.empty());
     m_time->setNow(sheet.now, sheet.zone, sheet.settings.timeDoubt);
     m_subtitle = roundTitle(sheet);
@@ -265,6 +264,28 @@ void RoundsPage::rebuildRows(const results::RoundsSheet& sheet)
             makeLabel(Words::tr("No meter is in service. Add one on the Equipment page (Alt+5)."),
                       "muted", m_card),
             1, 1, 1, 7);
+}
+
+/// In a narrow page the fields need the room of the week's charts.
+void RoundsPage::showWeeks()
+{
+    constexpr double leastLines = 50.0; // width in heights of a line
+    const bool room = width() >= leastLines * fontMetrics().height();
+    bool any = false;
+    for (const RoundLine* row : m_rows) {
+        if (!row->week())
+            continue;
+        row->week()->setRoom(room);
+        any = any || (room && !row->week()->week().rates.empty());
+    }
+    if (m_weekHeading)
+        m_weekHeading->setVisible(any);
+}
+
+void RoundsPage::resizeEvent(QResizeEvent* event)
+{
+    QWidget::resizeEvent(event);
+    showWeeks();
 }
 
 void RoundsPage::step(RoundLine* from, int by)

@@ -50,6 +50,7 @@ Q_SIGNALS:
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     void layOut();
@@ -60,6 +61,7 @@ private:
     void takeSheet(results::RoundsSheet sheet);
     void rebuildRows(const results::RoundsSheet& sheet);
     void addHeading();
+    void showWeeks();
     void step(RoundLine* from, int by);
     void takeTime();
     void check(RoundLine* row);

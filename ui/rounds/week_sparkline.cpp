@@ -49,7 +49,7 @@ void WeekSparkline::setWeek(results::MeterWeek week, std::optional<int> setup)
 {
     m_week = std::move(week);
     m_setup = setup;
-    setVisible(!m_week.rates.empty());
+    setVisible(m_room && !m_week.rates.empty());
     if (m_week.rates.empty())
         return setAccessibleDescription({});
     const QString words =
@@ -59,6 +59,12 @@ void WeekSparkline::setWeek(results::MeterWeek week, std::optional<int> setup)
     setAccessibleDescription(words);
     setToolTip(words);
     update();
+}
+
+void WeekSparkline::setRoom(bool enough)
+{
+    m_room = enough;
+    setVisible(m_room && !m_week.rates.empty());
 }
 
 void WeekSparkline::paintEvent(QPaintEvent*)

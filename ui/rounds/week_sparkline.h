@@ -14,6 +14,8 @@ public:
 
     /// Hidden if the week has no rates. `setup`: for the colour.
     void setWeek(results::MeterWeek week, std::optional<int> setup);
+    /// Without room it stays hidden.
+    void setRoom(bool enough);
     const results::MeterWeek& week() const { return m_week; }
     QSize sizeHint() const override;
     QSize minimumSizeHint() const override { return sizeHint(); }
@@ -23,6 +25,7 @@ protected:
 
 private:
     results::MeterWeek m_week;
+    bool m_room = true;
     std::optional<int> m_setup;
 };
 
