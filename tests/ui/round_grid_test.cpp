@@ -138,6 +138,24 @@ TEST_F(RoundGridTest, ACellOpensWithTheStoredDecimals)
     EXPECT_EQ(grid().correction()->value()->text(), "15");
 }
 
+TEST_F(RoundGridTest, TheHeadingsOfTheRoundsAreNeverClipped)
+{
+    for (const double factor : {1.0, 2.0}) {
+        QFont font = grid().font();
+        font.setPointSizeF(font.pointSizeF() * factor);
+        grid().setFont(font);
+        m_window->pages()->rounds()->refresh();
+        settle(*m_window);
+        const int widest = QFontMetrics(font).horizontalAdvance(QStringLiteral("morning"));
+        for (int column = 0; column < grid().model()->columnCount(); ++column)
+            EXPECT_GT(grid().table()->columnWidth(column), widest) << factor;
+    }
+    EXPECT_TRUE(grid().table()->visualRect(current()).isValid());
+    EXPECT_TRUE(
+        grid().table()->viewport()->rect().contains(grid().table()->visualRect(current()).center()))
+        << "the newest round is in view";
+}
+
 TEST_F(RoundGridTest, TheLegendNamesOnlySignsThatOccur)
 {
     EXPECT_TRUE(grid().legend()->text().contains("Open circle: missed"));

@@ -12,6 +12,7 @@
 #include <QLabel>
 #include <QPainter>
 #include <QPushButton>
+#include <QScrollBar>
 #include <QStyledItemDelegate>
 #include <QTableView>
 #include <QVBoxLayout>
@@ -87,11 +88,8 @@ RoundsGrid::RoundsGrid(Session& session, QWidget* parent)
     m_table->setSelectionMode(QAbstractItemView::NoSelection);
     m_table->setTabKeyNavigation(false);
     m_table->horizontalHeader()->setSectionResizeMode(QHeaderView::Stretch);
-    m_table->horizontalHeader()->setMinimumSectionSize(56);
     m_table->horizontalHeader()->setSectionsClickable(false);
     m_table->verticalHeader()->setSectionsClickable(false);
-    m_table->verticalHeader()->setDefaultSectionSize(fontMetrics().height() + 16);
-    m_table->verticalHeader()->setMaximumWidth(180);
     m_table->verticalHeader()->setTextElideMode(Qt::ElideRight);
     m_table->setCornerButtonEnabled(false);
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
@@ -101,6 +99,8 @@ RoundsGrid::RoundsGrid(Session& session, QWidget* parent)
     m_table->installEventFilter(this);
     connect(m_table, &QTableView::doubleClicked, this, &RoundsGrid::open);
     connect(m_correction, &CorrectionBar::saved, this, &RoundsGrid::corrected);
+    connect(m_table->horizontalScrollBar(), &QScrollBar::rangeChanged, this,
+            &RoundsGrid::fitHeight);
     connect(m_correction, &CorrectionBar::typed, this, &RoundsGrid::moveOn);
     connect(m_correction, &CorrectionBar::closed, m_table, qOverload<>(&QWidget::setFocus));
 }
@@ -209,9 +209,35 @@ void RoundsGrid::setSheet(results::RoundsSheet sheet)
     // Invalid if the cell no longer exists; initially the newest round.
     m_table->setCurrentIndex(at.isValid() ? m_model->index(row, column)
                                           : m_model->index(0, m_model->columnCount() - 1));
+    fitSections();
+}
+
+/// Sections and their names grow with the text; a table that is too wide then scrolls.
+void RoundsGrid::fitSections()
+{
+    int widest = 0;
+    for (int column = 0; column < m_model->columnCount(); ++column) {
+        const QString name =
+            m_model->headerData(column, Qt::Horizontal, Qt::DisplayRole).toString();
+        for (const QString& line : name.split(QLatin1Char('\n')))
+            widest = std::max(widest, fontMetrics().horizontalAdvance(line));
+    }
+    constexpr int between = 6;
+    m_table->horizontalHeader()->setMinimumSectionSize(std::max(widest + between, 56));
     QHeaderView* rows = m_table->verticalHeader();
+    rows->setDefaultSectionSize(fontMetrics().height() + 16);
+    rows->setMaximumWidth(static_cast<int>(10.5 * fontMetrics().height())); // a shortened name
+    fitHeight();
+}
+
+void RoundsGrid::fitHeight()
+{
+    const QHeaderView* rows = m_table->verticalHeader();
+    const QScrollBar* bar = m_table->horizontalScrollBar();
     m_table->setFixedHeight(m_table->horizontalHeader()->sizeHint().height() +
-                            rows->count() * rows->defaultSectionSize() + 6);
+                            rows->count() * rows->defaultSectionSize() + 6 +
+                            (bar->maximum() > 0 ? bar->sizeHint().height() : 0));
+    m_table->scrollTo(m_table->currentIndex());
 }
 
 } // namespace holdband::ui

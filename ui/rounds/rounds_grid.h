@@ -55,6 +55,8 @@ private:
     void open(const QModelIndex& index);
     bool openTyped(const QString& text);
     void moveOn();
+    void fitSections();
+    void fitHeight();
     QString legendText() const;
 };
 
