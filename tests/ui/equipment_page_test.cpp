@@ -130,10 +130,24 @@ TEST_F(EquipmentPageTest, PartsFoldWithTheirCountAndTotal)
     parts.foldButton()->setFocus();
     QTest::keyClick(parts.foldButton(), Qt::Key_Space);
     EXPECT_FALSE(parts.isFolded());
+    EXPECT_EQ(parts.foldButton()->accessibleName(), "Parts of Loop");
     page->refresh();
     settle();
     EXPECT_FALSE(page->setupCards()[0]->parts()->isFolded()) << "it stays open";
     EXPECT_TRUE(page->setupCards()[1]->parts()->isHidden()) << "without parts";
+}
+
+TEST_F(EquipmentPageTest, ANarrowPageHasItsColumnsBelowEachOther)
+{
+    const auto page = shownPage();
+    const auto left = [&](const QWidget* widget) {
+        return widget->mapTo(page.get(), QPoint()).x();
+    };
+    EXPECT_GT(left(page->sensors()), left(page->safety()));
+    page->resize(49 * page->fontMetrics().height(), 900);
+    QCoreApplication::processEvents();
+    EXPECT_EQ(left(page->sensors()), left(page->safety()));
+    EXPECT_GT(topOf(page->sensors(), page.get()), topOf(page->safety(), page.get()));
 }
 
 TEST_F(EquipmentPageTest, SafetyIsOpenTheFirstTimeAKindIsShown)

@@ -11,6 +11,7 @@
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
+#include <QBoxLayout>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QVBoxLayout>
@@ -35,7 +36,7 @@ const Thing* at(const std::vector<Thing>& things, int row)
     return there ? &things[static_cast<std::size_t>(row)] : nullptr;
 }
 
-QVBoxLayout* addColumn(QHBoxLayout* columns)
+QVBoxLayout* addColumn(QBoxLayout* columns)
 {
     auto* column = new QVBoxLayout;
     column->setSpacing(spacing::gap);
@@ -47,10 +48,10 @@ QVBoxLayout* addColumn(QHBoxLayout* columns)
 
 EquipmentPage::EquipmentPage(Session& session, QWidget* parent)
     : QWidget(parent), m_session(&session), m_actions(new EquipmentActions(session, this)),
-      m_inner(new QWidget(this)), m_setups(new QVBoxLayout),
-      m_addSetup(new QPushButton(Words::tr("Add a setup…"), this)), m_safety(new SafetyCard(this)),
-      m_meters(new ListCard(Words::tr("Meters"), Words::tr("meter"), 1, ListCard::Can::everything,
-                            this)),
+      m_inner(new QWidget(this)), m_columns(new QBoxLayout(QBoxLayout::LeftToRight, m_inner)),
+      m_setups(new QVBoxLayout), m_addSetup(new QPushButton(Words::tr("Add a setup…"), this)),
+      m_safety(new SafetyCard(this)), m_meters(new ListCard(Words::tr("Meters"), Words::tr("meter"),
+                                                            1, ListCard::Can::everything, this)),
       m_sensors(new ListCard(Words::tr("Sensors"), Words::tr("sensor"), 2,
                              ListCard::Can::everything, this)),
       m_plans(new ListCard(Words::tr("Named plans"), Words::tr("named plan"), 1,
@@ -72,11 +73,10 @@ EquipmentPage::EquipmentPage(Session& session, QWidget* parent)
 void EquipmentPage::layOut()
 {
     m_inner->setObjectName(QStringLiteral("inner"));
-    auto* columns = new QHBoxLayout(m_inner);
-    columns->setContentsMargins(0, 0, 0, 0);
-    columns->setSpacing(spacing::gap);
-    QVBoxLayout* left = addColumn(columns);
-    QVBoxLayout* right = addColumn(columns);
+    m_columns->setContentsMargins(0, 0, 0, 0);
+    m_columns->setSpacing(spacing::gap);
+    QVBoxLayout* left = addColumn(m_columns);
+    QVBoxLayout* right = addColumn(m_columns);
     m_setups->setSpacing(spacing::gap);
     left->addWidget(makeHeadingLine(Words::tr("Setups"), m_addSetup, m_inner));
     left->addLayout(m_setups);
@@ -97,6 +97,14 @@ void EquipmentPage::layOut()
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(area);
+}
+
+void EquipmentPage::resizeEvent(QResizeEvent* event)
+{
+    constexpr double leastLines = 50.0; // width in heights of a line
+    QWidget::resizeEvent(event);
+    const bool narrow = width() < leastLines * fontMetrics().height();
+    m_columns->setDirection(narrow ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight);
 }
 
 void EquipmentPage::connectLists()

@@ -6,6 +6,7 @@
 
 #include <QWidget>
 
+class QBoxLayout;
 class QLabel;
 class QPushButton;
 class QVBoxLayout;
@@ -46,6 +47,9 @@ Q_SIGNALS:
     /// A change was saved; `what` describes it.
     void saved(const QString& what);
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
     void layOut();
     void connectLists();
@@ -57,6 +61,7 @@ private:
     Equipment m_equipment;
     EquipmentActions* m_actions;
     QWidget* m_inner;
+    QBoxLayout* m_columns; ///< below each other where the page is narrow
     QVBoxLayout* m_setups;
     std::vector<SetupCard*> m_setupCards;
     QPushButton* m_addSetup;

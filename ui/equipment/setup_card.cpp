@@ -39,7 +39,11 @@ SetupCard::SetupCard(const Setup& setup, const Equipment& equipment, bool editab
     m_parts->setWords(partsTable(setup, equipment.settings));
     m_parts->setSecondaryText(partsSum(setup, equipment.settings));
     m_parts->makeFoldable(true);
-    m_parts->foldButton()->setAccessibleName(Words::tr("Parts of %1").arg(shown(setup.name)));
+    const auto nameFold = [this, name = shown(setup.name)] {
+        m_parts->foldButton()->setAccessibleName(Words::tr("Parts of %1").arg(name));
+    };
+    nameFold();
+    connect(m_parts->foldButton(), &QPushButton::toggled, this, nameFold); // the card renames it
     m_parts->setVisible(!setup.parts.empty());
     contents()->addWidget(m_parts);
     addButtons(shown(setup.name), setup.retired.has_value(), editable);
