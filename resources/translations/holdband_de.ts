@@ -6137,14 +6137,6 @@
         <translation>Alle Teile</translation>
     </message>
     <message>
-        <source>parts %1</source>
-        <translation>Teile %1</translation>
-    </message>
-    <message>
-        <source>Rated 1 – 5: %1</source>
-        <translation>Noten 1 – 5: %1</translation>
-    </message>
-    <message>
         <source>Meter</source>
         <translation>Zähler</translation>
     </message>
@@ -9089,10 +9081,6 @@
         <translation>dddd, d. MMMM</translation>
     </message>
     <message>
-        <source>%1 round · %2 · now %3</source>
-        <translation>Rundgang %1 · %2 · jetzt %3</translation>
-    </message>
-    <message>
         <source>%1 reading, %2</source>
         <translation>Wert %1, %2</translation>
     </message>
@@ -9143,10 +9131,6 @@
     <message>
         <source>Later rou&amp;nds</source>
         <translation>S&amp;pätere Rundgänge</translation>
-    </message>
-    <message>
-        <source>Enter on a round: correct it, or type one that was missed. Underlined: corrected, with what it was before. Open circle: missed.</source>
-        <translation>Eingabe auf einem Rundgang: ihn berichtigen oder einen versäumten eintippen. Unterstrichen: berichtigt, mit dem früheren Wert. Offener Kreis: versäumt.</translation>
     </message>
     <message>
         <source>14 earlier rounds</source>
@@ -10165,10 +10149,6 @@ Ein Klick zeigt sie größer.</numerusform>
     <message>
         <source>In brackets: minimum – maximum of the figure.</source>
         <translation>In Klammern: Minimum – Maximum des Wertes.</translation>
-    </message>
-    <message>
-        <source>Safety: %1</source>
-        <translation>Sicherheit: %1</translation>
     </message>
     <message>
         <source>A saved plan is offered for each new batch.</source>
@@ -11310,6 +11290,152 @@ Sicherheit:%1</translation>
     <message>
         <source>Preview of the picture</source>
         <translation>Vorschau des Bildes</translation>
+    </message>
+    <message>
+        <source>%1: %2 kWh since %3</source>
+        <translation>%1: %2 kWh seit %3</translation>
+    </message>
+    <message>
+        <source>%1, %2 kWh</source>
+        <comment>a batch and its energy</comment>
+        <translation>%1, %2 kWh</translation>
+    </message>
+    <message>
+        <source>Energy of the running batches since pitching, kWh</source>
+        <translation>Energie der laufenden Sude seit dem Anstellen, kWh</translation>
+    </message>
+    <message>
+        <source>dots: readings</source>
+        <translation>Punkte: Zählerstände</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n parts</source>
+        <comment>%n part</comment>
+        <translation>
+            <numerusform>%n Teil</numerusform>
+            <numerusform>%n Teile</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Rated from 1 poor to 5 good: %1</source>
+        <translation>Noten von 1 schlecht bis 5 gut: %1</translation>
+    </message>
+    <message>
+        <source>Restore: %1 is offered again for new batches.</source>
+        <translation>Wiederherstellen: %1 wird für neue Sude wieder angeboten.</translation>
+    </message>
+    <message>
+        <source>Retire: %1 is no longer offered for new batches, but stays with the batches that used it.</source>
+        <translation>Stilllegen: %1 wird für neue Sude nicht mehr angeboten, bleibt aber bei den Suden, die es benutzten.</translation>
+    </message>
+    <message>
+        <source>Remove: %1 is deleted from the logbook, which is possible only while no batch uses it.</source>
+        <translation>Entfernen: %1 wird aus dem Logbuch gelöscht; das geht nur, solange kein Sud es benutzt.</translation>
+    </message>
+    <message>
+        <source>Edit %1</source>
+        <translation>%1 bearbeiten</translation>
+    </message>
+    <message>
+        <source>Remove: %1 is deleted from the logbook; batches that were pitched with it don&apos;t change.</source>
+        <translation>Entfernen: %1 wird aus dem Logbuch gelöscht; Sude, die damit angestellt wurden, ändern sich nicht.</translation>
+    </message>
+    <message>
+        <source>1 poor … 5 good</source>
+        <translation>1 schlecht … 5 gut</translation>
+    </message>
+    <message>
+        <source>Parts of %1</source>
+        <translation>Teile von %1</translation>
+    </message>
+    <message>
+        <source>1 is poor and 5 is good, for every criterion: for noise, 5 is quiet. A blank is not rated.</source>
+        <translation>1 ist schlecht und 5 ist gut, bei jedem Kriterium: beim Lärm ist 5 leise. Was leer ist, hat keine Note.</translation>
+    </message>
+    <message>
+        <source>forecast at</source>
+        <translation>vorhergesagt am</translation>
+    </message>
+    <message>
+        <source>forecast crash</source>
+        <translation>Vorhersage Cold Crash</translation>
+    </message>
+    <message>
+        <source>forecast crash high</source>
+        <translation>Vorhersage Cold Crash, höchstens</translation>
+    </message>
+    <message>
+        <source>forecast crash low</source>
+        <translation>Vorhersage Cold Crash, mindestens</translation>
+    </message>
+    <message>
+        <source>forecast high kwh</source>
+        <translation>Vorhersage kWh, höchstens</translation>
+    </message>
+    <message>
+        <source>forecast kwh</source>
+        <translation>Vorhersage kWh</translation>
+    </message>
+    <message>
+        <source>forecast low kwh</source>
+        <translation>Vorhersage kWh, mindestens</translation>
+    </message>
+    <message>
+        <source>forecast room</source>
+        <translation>Vorhersage Raum</translation>
+    </message>
+    <message>
+        <source>%1 kWh since %2, %3 W</source>
+        <translation>%1 kWh seit %2, %3 W</translation>
+    </message>
+    <message>
+        <source>No round is due</source>
+        <translation>Kein Rundgang ist fällig</translation>
+    </message>
+    <message>
+        <source>%1 round, due now</source>
+        <translation>Rundgang %1, jetzt fällig</translation>
+    </message>
+    <message>
+        <source>Next round: %1, from %2</source>
+        <translation>Nächster Rundgang: %1, ab %2</translation>
+    </message>
+    <message>
+        <source>Next round: %1, tomorrow from %2</source>
+        <translation>Nächster Rundgang: %1, morgen ab %2</translation>
+    </message>
+    <message>
+        <source>%1 · %2, %3</source>
+        <comment>what is due, a date and the time</comment>
+        <translation>%1 · %2, %3</translation>
+    </message>
+    <message>
+        <source>Enter on a round: correct it, or type one that was missed. Enter there goes on to the next one.</source>
+        <translation>Eingabe auf einem Rundgang: berichtigen, oder einen versäumten tippen. Eingabe dort geht weiter zum nächsten.</translation>
+    </message>
+    <message>
+        <source>Underlined: corrected, with what it was before.</source>
+        <translation>Unterstrichen: berichtigt, mit dem früheren Wert.</translation>
+    </message>
+    <message>
+        <source>Open circle: missed.</source>
+        <translation>Offener Kreis: versäumt.</translation>
+    </message>
+    <message>
+        <source>last 7 days</source>
+        <translation>letzte 7 Tage</translation>
+    </message>
+    <message>
+        <source>Energy of the running batches</source>
+        <translation>Energie der laufenden Sude</translation>
+    </message>
+    <message>
+        <source>%1, the last week</source>
+        <translation>%1, die letzte Woche</translation>
+    </message>
+    <message>
+        <source>Mean power between the readings of the last 7 days: %1 – %2 W, lately %3 W</source>
+        <translation>Mittlere Leistung zwischen den Ständen der letzten 7 Tage: %1 – %2 W, zuletzt %3 W</translation>
     </message>
 </context>
 </TS>
