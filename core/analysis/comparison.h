@@ -119,6 +119,14 @@ struct RatioPoint {
     std::optional<Bounded> ratio;
 };
 
+/// The energy used up to a reading of a register.
+struct EnergyPoint {
+    double elapsedHours = 0.0; ///< h since pitching
+    double kwh = 0.0;
+
+    bool operator==(const EnergyPoint&) const = default;
+};
+
 struct RunComparison {
     std::vector<Measure> measures;
     std::vector<FairnessNote> notes;

@@ -143,6 +143,26 @@ bool anyMissed(const std::vector<BatchSummary>& batches, std::size_t measure)
     });
 }
 
+constexpr std::size_t mostCurvePoints = 300; ///< more would not be visible
+
+/// From the first reading on. With a meter that writes a log, only some of its readings, evenly.
+std::vector<EnergyPoint> energyCurveOf(const ComparisonSide& run)
+{
+    const std::vector<SpanEnergy>& slots = run.figures->energy.betweenReadings;
+    if (slots.empty())
+        return {};
+    const Instant start = run.input->span.start;
+    std::vector<EnergyPoint> curve{{hoursBetween(start, slots.front().span.start), 0.0}};
+    const std::size_t every = slots.size() / mostCurvePoints + 1;
+    double kwh = 0.0;
+    for (std::size_t i = 0; i < slots.size(); ++i) {
+        kwh += slots[i].energy.kwh;
+        if ((i + 1) % every == 0 || i + 1 == slots.size())
+            curve.push_back({hoursBetween(start, slots[i].span.end), kwh});
+    }
+    return curve;
+}
+
 bool sameMeter(const SetupSide& a, const SetupSide& b)
 {
     return !a.facts.meters.empty() && a.facts.meters == b.facts.meters;
@@ -192,7 +212,17 @@ BatchSummary summaryOf(const ComparisonSide& run, std::span<const double> edges,
     summary.deviation = distributionOf(run.figures->judged, edges);
     summary.quiet = quietPairs(*run.input, run.figures->judged, betweenReadings, quietAfter);
     summary.meterUncertainty = meterDoubtOf(run, summary.facts.meters);
+    summary.energyCurve = energyCurveOf(run);
     return summary;
+}
+
+std::optional<Bounded> meanOf(std::span<const double> values)
+{
+    if (values.empty())
+        return std::nullopt;
+    const SampleSummary summary = summarise(values);
+    return withUncertainty(summary.mean, meanHalfWidth95(summary),
+                           -std::numeric_limits<double>::infinity());
 }
 
 std::optional<Bounded> plainMean(const std::vector<BatchSummary>& batches, std::size_t measure)
@@ -202,13 +232,9 @@ std::optional<Bounded> plainMean(const std::vector<BatchSummary>& batches, std::
         if (batch.measures[measure])
             values.push_back(*batch.measures[measure]);
     }
-    if (values.empty())
-        return std::nullopt;
-    if (measureRules()[measure].id == MeasureId::parts) // the same in every batch
-        return exactly(values.front());
-    const SampleSummary summary = summarise(values);
-    return withUncertainty(summary.mean, meanHalfWidth95(summary),
-                           -std::numeric_limits<double>::infinity());
+    if (!values.empty() && measureRules()[measure].id == MeasureId::parts)
+        return exactly(values.front()); // the same in every batch
+    return meanOf(values);
 }
 
 Bounded possible(Bounded figure, MeasureId id)

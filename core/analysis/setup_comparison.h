@@ -26,10 +26,15 @@ struct BatchSummary {
     std::vector<QuietPair> quiet; ///< for the same-weather model
     /// The possible error of the meters in service, a fraction: the largest, 2 % where unknown.
     double meterUncertainty = 0.0;
+    std::vector<EnergyPoint> energyCurve;
 };
 
 BatchSummary summaryOf(const ComparisonSide& run, std::span<const double> edges,
                        const std::vector<Span>& betweenReadings, Milliseconds quietAfter);
+
+/// The mean; low and high of its 95 % interval (Student t) if there are at least three values.
+/// Absent without any.
+std::optional<Bounded> meanOf(std::span<const double> values);
 
 /// The mean of the batches that have the measure, as computed; low and high of the 95 % interval
 /// (Student t) if there are at least three. Absent without any.

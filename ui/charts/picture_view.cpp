@@ -22,6 +22,12 @@ void PictureView::setPicture(std::shared_ptr<const Picture> picture, const QStri
     update();
 }
 
+void PictureView::fillHeight()
+{
+    m_fills = true;
+    updateHeight();
+}
+
 QRectF PictureView::inner() const
 {
     return m_framed ? QRectF(rect()).adjusted(10.0, 5.0, -8.0, -7.0) : QRectF(rect());
@@ -33,7 +39,9 @@ void PictureView::updateHeight()
     constexpr double least = 130.0;
     constexpr double most = 420.0;
     const double height = m_picture ? m_picture->heightFor(width()) : least;
-    setFixedHeight(static_cast<int>(std::clamp(height, least, most)));
+    const int best = static_cast<int>(std::clamp(height, least, most));
+    setMinimumHeight(best);
+    setMaximumHeight(m_fills ? QWIDGETSIZE_MAX : best);
 }
 
 void PictureView::resizeEvent(QResizeEvent* event)

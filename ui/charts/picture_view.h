@@ -16,6 +16,8 @@ public:
 
     /// Hidden without one. `words`: a summary of the picture.
     void setPicture(std::shared_ptr<const Picture> picture, const QString& words = {});
+    /// The best height becomes the least: it takes more where a neighbour is higher.
+    void fillHeight();
     const Picture* picture() const { return m_picture.get(); }
 
 protected:
@@ -28,6 +30,7 @@ private:
 
     std::shared_ptr<const Picture> m_picture;
     bool m_framed;
+    bool m_fills = false;
 };
 
 } // namespace holdband::ui

@@ -77,7 +77,7 @@ struct PlotKey {
     std::optional<QPen> pen;
 };
 
-enum class LabelFont { small, bold };
+enum class LabelFont { small, bold, plain };
 
 /// A text over the series.
 struct PlotLabel {

@@ -120,7 +120,9 @@ void Plot::paintOver(QPainter& painter) const
 
 void Plot::paintLabel(QPainter& painter, const PlotLabel& label) const
 {
-    const QFont font = label.font == LabelFont::bold ? bold() : small();
+    const QFont font = label.font == LabelFont::bold    ? bold()
+                       : label.font == LabelFont::plain ? m_look.font
+                                                        : small();
     if (label.veiled) {
         const QFontMetricsF metrics(font);
         QColor back = colours().card;

@@ -44,6 +44,8 @@ void BatchesCard::setComparison(const results::SideBySide* comparison, const Pai
         if (!m_figures[i].a.batches.empty() || !m_figures[i].b.batches.empty())
             m_measure->addItem(shown(m_lines[i].title), static_cast<int>(i));
     }
+    setSecondaryText(Words::counted("%n batches", "%n batch",
+                                    comparison->batchesA.size() + comparison->batchesB.size()));
     m_measure->setCurrentIndex(std::max(m_measure->findText(before), 0));
     const std::vector<std::string>& idle = comparison->text.idle;
     m_idle->setText(sentences(idle).join(QLatin1Char(' ')));

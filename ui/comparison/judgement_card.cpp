@@ -59,6 +59,7 @@ void JudgementCard::layOut()
     row->addStretch();
     contents()->addLayout(row);
     contents()->addWidget(m_rule);
+    contents()->addStretch();
 }
 
 void JudgementCard::setComparison(const results::SideBySide* comparison, const PairSides& sides,

@@ -59,6 +59,7 @@ void MoneyCard::layOut()
     form->addRow(Words::tr("Batches a year"), m_perYear);
     contents()->addLayout(form);
     contents()->addWidget(m_remarks);
+    contents()->addStretch();
     setTabOrder(m_table, m_scenario);
     setTabOrder(m_scenario, m_otherPrice->edit());
     setTabOrder(m_otherPrice->edit(), m_perYear->edit());

@@ -1,5 +1,5 @@
-// Compares two batches or two setups: two sentences, charts, the table of measures, fairness notes,
-// money and judgement. Shows results::SideBySide and computes nothing.
+// Compares two batches or two setups: one sentence, five pairs of bars, energy, weather, money and
+// judgement; all measures and notes fold below. Shows results::SideBySide and computes nothing.
 #pragma once
 
 #include "core/results/comparison/comparison_cache.h"
@@ -11,14 +11,15 @@
 #include <memory>
 #include <mutex>
 
-class QBoxLayout;
-class QLabel;
+class QScrollArea;
 
 namespace holdband::ui {
 
+class AnswerCard;
 class BatchesCard;
-class Card;
 class ComparisonChoice;
+class DetailsPanel;
+class GlanceView;
 class JudgementCard;
 class MoneyCard;
 class NotesCard;
@@ -43,9 +44,13 @@ public:
     QString temperatureSentence() const;
     const QString& subtitle() const { return m_subtitle; }
     ComparisonChoice* choice() const { return m_choice; }
-    TableCard* table() const { return m_table; }
-    NotesCard* notes() const { return m_notes; }
-    BatchesCard* batches() const { return m_batches; }
+    AnswerCard* answer() const { return m_answer; }
+    GlanceView* glance() const { return m_glance; }
+    PictureView* energy() const { return m_energyPicture; }
+    DetailsPanel* details() const { return m_details; }
+    TableCard* table() const;
+    NotesCard* notes() const;
+    BatchesCard* batches() const;
     WeatherCard* weather() const { return m_weather; }
     MoneyCard* money() const { return m_money; }
     JudgementCard* judgement() const { return m_judgement; }
@@ -56,17 +61,11 @@ Q_SIGNALS:
     void comparisonShown();
     void failed(const QString& sentence);
 
-protected:
-    void resizeEvent(QResizeEvent* event) override;
-
 private:
-    QWidget* makeHeadline();
     QWidget* makeBody();
-    QWidget* makeCharts();
-    QWidget* makeFigures();
+    void openDetails(bool open);
     void ask(std::optional<Weighing> weighing);
     void fill(const results::SideBySide& comparison);
-    void showHeadline(const results::SideBySide& comparison);
     void fillCharts(const results::SideBySide& comparison, const PairSides& sides);
     void fillCards(const results::SideBySide* comparison, const PairSides& sides);
     void showProblem(const QString& words);
@@ -78,21 +77,14 @@ private:
     Session* m_session;
     std::shared_ptr<Shared> m_shared;
     ComparisonChoice* m_choice;
-    QLabel* m_energy;
-    QLabel* m_temperature;
-    QBoxLayout* m_body = nullptr;
-    QWidget* m_charts = nullptr;
-    QWidget* m_figures = nullptr;
-    QBoxLayout* m_lower = nullptr; ///< money and judgement
+    AnswerCard* m_answer;
+    GlanceView* m_glance;
     PictureView* m_energyPicture;
-    PictureView* m_deviationPicture;
-    PictureView* m_spreadPicture;
-    TableCard* m_table;
-    NotesCard* m_notes;
-    BatchesCard* m_batches;
+    QScrollArea* m_area;
     WeatherCard* m_weather;
     MoneyCard* m_money;
     JudgementCard* m_judgement;
+    DetailsPanel* m_details;
     QString m_subtitle;
     QString m_energyText;
     QString m_temperatureText;

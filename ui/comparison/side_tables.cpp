@@ -81,6 +81,22 @@ QStringList fairnessNotes(const results::SideBySide& comparison)
     return notes;
 }
 
+QString weatherDetails(const results::SideBySide& comparison)
+{
+    QStringList lines;
+    const results::SameWeatherText& weather = comparison.text.weather;
+    for (const bool first : {true, false}) {
+        const results::SideModelText& side = first ? weather.a : weather.b;
+        const QStringList own =
+            sentences(side.figures) + sentences(side.cautions) + sentences(side.remarks);
+        if (!own.isEmpty())
+            lines << shown(first ? comparison.a : comparison.b) + QStringLiteral(": ") +
+                         own.join(QLatin1Char(' '));
+    }
+    lines << sentences(weather.remarks);
+    return lines.join(QLatin1Char('\n'));
+}
+
 QStringList sentences(const std::vector<std::string>& lines)
 {
     QStringList all;

@@ -13,6 +13,9 @@ QString batchesThatCount(const results::SideBySide& comparison);
 /// Numbered as in the table.
 QStringList fairnessNotes(const results::SideBySide& comparison);
 
+/// How the lines of both sides were computed, and why they may decide nothing.
+QString weatherDetails(const results::SideBySide& comparison);
+
 /// Turns each text into a sentence with a full stop.
 QStringList sentences(const std::vector<std::string>& lines);
 

@@ -4,6 +4,7 @@
 #include "ui/charts/weather_points.h"
 #include "ui/comparison/side_tables.h"
 #include "ui/forms/quantity_field.h"
+#include "ui/theme/flow_layout.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
@@ -14,48 +15,22 @@
 
 namespace holdband::ui {
 
-namespace {
-
-QString detailsOf(const results::SideBySide& comparison)
-{
-    QStringList lines;
-    const results::SameWeatherText& weather = comparison.text.weather;
-    for (const bool first : {true, false}) {
-        const results::SideModelText& side = first ? weather.a : weather.b;
-        const QStringList own =
-            sentences(side.figures) + sentences(side.cautions) + sentences(side.remarks);
-        if (!own.isEmpty())
-            lines << shown(first ? comparison.a : comparison.b) + QStringLiteral(": ") +
-                         own.join(QLatin1Char(' '));
-    }
-    lines << sentences(weather.remarks);
-    return lines.join(QLatin1Char('\n'));
-}
-
-} // namespace
-
 WeatherCard::WeatherCard(QWidget* parent)
     : Card(Words::tr("In the same weather"), parent), m_sentence(makeLabel({}, "plain", this)),
       m_picture(
           new PictureView(Words::tr("Mean power over how much warmer the room was"), this, false)),
       m_lift(
           new QuantityField(Quantity::difference, Words::tr("Room warmer than the beer by"), this)),
-      m_hours(new QuantityField(Quantity::hours, Words::tr("Hold of"), this)),
-      m_details(makeLabel({}, "muted", this))
+      m_hours(new QuantityField(Quantity::hours, Words::tr("Hold of"), this))
 {
     m_sentence->setTextInteractionFlags(Qt::TextSelectableByMouse);
     contents()->addWidget(m_sentence);
     contents()->addWidget(m_picture);
-    auto* row = new QHBoxLayout;
-    QLabel* words = makeLabel(Words::tr("Ask for a room warmer than the beer by"), "muted", this);
-    words->setWordWrap(false);
-    row->addWidget(words);
-    row->addWidget(m_lift);
-    row->addWidget(new QLabel(Words::tr("over"), this));
-    row->addWidget(m_hours);
-    row->addStretch();
+    auto* row = new FlowLayout(6, 4);
+    row->addWidget(asked(Words::tr("Ask for a room warmer than the beer by"), m_lift));
+    row->addWidget(asked(Words::tr("over"), m_hours));
     contents()->addLayout(row);
-    contents()->addWidget(m_details);
+    contents()->addStretch();
     for (QuantityField* field : {m_lift, m_hours}) {
         field->setOptional(true);
         field->edit()->setPlaceholderText(Words::tr("mean"));
@@ -65,6 +40,19 @@ WeatherCard::WeatherCard(QWidget* parent)
     }
     m_lift->setRule(notNegative);
     m_hours->setRule(aboveZero);
+}
+
+/// A field after its words.
+QWidget* WeatherCard::asked(const QString& words, QuantityField* field)
+{
+    auto* pair = new QWidget(this);
+    auto* row = new QHBoxLayout(pair);
+    row->setContentsMargins(0, 0, 0, 0);
+    QLabel* label = makeLabel(words, "muted", pair);
+    label->setWordWrap(false);
+    row->addWidget(label);
+    row->addWidget(field);
+    return pair;
 }
 
 void WeatherCard::setComparison(const results::SideBySide* comparison, const UnitFormat& format,
@@ -88,7 +76,6 @@ void WeatherCard::setComparison(const results::SideBySide* comparison, const Uni
     auto picture =
         std::make_shared<WeatherPicture>(weather, comparison->settings.temperatureUnit(), sides);
     m_picture->setPicture(picture->empty() ? nullptr : std::move(picture), m_sentence->text());
-    m_details->setText(detailsOf(*comparison));
 }
 
 void WeatherCard::takeFields()

@@ -31,13 +31,13 @@ Q_SIGNALS:
     void weighingWanted(const Weighing& weighing);
 
 private:
+    QWidget* asked(const QString& words, QuantityField* field);
     void takeFields();
 
     QLabel* m_sentence;
     PictureView* m_picture;
     QuantityField* m_lift;
     QuantityField* m_hours;
-    QLabel* m_details;
     Weighing m_weighing;
 };
 

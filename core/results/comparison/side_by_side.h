@@ -10,7 +10,9 @@
 #include "core/analysis/total_cost.h"
 #include "core/model/equipment.h"
 #include "core/model/weighing.h"
+#include "core/results/comparison/batch_figures.h"
 #include "core/results/comparison/side_by_side_text.h"
+#include "core/results/comparison/side_glance.h"
 #include "core/store/logbook_file.h"
 
 #include <optional>
@@ -35,27 +37,6 @@ struct Alignment {
     std::optional<std::string> stage; ///< absent: pitching
     std::vector<std::string> offered; ///< labels of stages that both have, in A's order
     double commonHours = 0.0;         ///< elapsed time from there that is metered in both
-};
-
-/// One batch's figure of one measure, for the dots.
-struct BatchFigure {
-    std::string batch;
-    double value = 0.0; ///< in the measure's own unit
-};
-
-/// The mean of several batches with its interval, before impossible values are cut off.
-struct SetupFigures {
-    std::vector<BatchFigure> batches; ///< those that have the measure, in order of pitching
-    std::optional<double> mean;
-    std::optional<double> low; ///< 95 %, Student t; from three batches on
-    std::optional<double> high;
-    bool cut = false; ///< the shown bounds are cut at what is possible (0, or a share of 1)
-};
-
-/// For setups, one for each measure.
-struct MeasureBatches {
-    SetupFigures a;
-    SetupFigures b;
 };
 
 /// Deviation from target over elapsed time, of two batches.
@@ -191,7 +172,11 @@ struct SideBySide {
     SameWeather weather;
     Money money;
     Judgement judgement;
+    Work work;
+    std::vector<EnergyCurve> energyA; ///< for setups: of each metered batch
+    std::vector<EnergyCurve> energyB;
     SideBySideText text; ///< in the user's language and the logbook's units
+    PairGlance glance;   ///< in the user's language and the logbook's units
 };
 
 class ComparisonCache;

@@ -121,12 +121,14 @@ Result<SideBySide> reviewOfBatches(SideReader& reader, const Batch& a, const Bat
               *analysis::alignedStart(right->side(), from));
     review.hasMeterA = !left->input.setup.sources().empty();
     review.hasMeterB = !right->input.setup.sources().empty();
+    HOLDBAND_TRY(addWork(review, reader, left->input.setup, right->input.setup));
     auto pairsA = batchPairs(reader, a);
     HOLDBAND_TRY(pairsA);
     auto pairsB = batchPairs(reader, b);
     HOLDBAND_TRY(pairsB);
     addModels(review, reader, std::move(*pairsA), std::move(*pairsB));
     review.text = textOfBatches(review, reader.format, *left, *right);
+    review.glance = pairGlanceOf(review, reader.format);
     return review;
 }
 

@@ -175,6 +175,16 @@ std::vector<analysis::FairnessNote> notesOf(const SetupSide& a, const SetupSide&
     return analysis::fairnessNotes(facts(a), facts(b));
 }
 
+std::vector<EnergyCurve> curvesOf(const SetupSide& side)
+{
+    std::vector<EnergyCurve> curves;
+    for (const std::string& name : side.taken) {
+        if (const auto& points = side.summaries.at(name).energyCurve; !points.empty())
+            curves.push_back({name, points});
+    }
+    return curves;
+}
+
 void addFigures(SideBySide& review, const SideReader& reader, const SetupSide& a,
                 const SetupSide& b)
 {
@@ -185,6 +195,8 @@ void addFigures(SideBySide& review, const SideReader& reader, const SetupSide& a
     review.measures = analysis::compareSetups(a.list(), b.list());
     for (std::size_t i = 0; i < review.measures.size(); ++i)
         review.batchFigures.push_back({figuresOf(a, i), figuresOf(b, i)});
+    review.energyA = curvesOf(a);
+    review.energyB = curvesOf(b);
     review.notes = notesOf(a, b);
     review.deviations.spreadA = added(a);
     review.deviations.spreadB = added(b);
@@ -215,12 +227,14 @@ Result<SideBySide> reviewOfSetups(SideReader& reader, const Setup& a, const Setu
     addFigures(review, reader, *left, *right);
     review.hasMeterA = left->setup.metered();
     review.hasMeterB = right->setup.metered();
+    HOLDBAND_TRY(addWork(review, reader, left->setup.energy, right->setup.energy));
     auto pairsA = pairsOf(reader, left->setup, left->taken, left->summaries, rules);
     HOLDBAND_TRY(pairsA);
     auto pairsB = pairsOf(reader, right->setup, right->taken, right->summaries, rules);
     HOLDBAND_TRY(pairsB);
     addModels(review, reader, std::move(*pairsA), std::move(*pairsB));
     review.text = textOfSetups(review, reader.format);
+    review.glance = pairGlanceOf(review, reader.format);
     return review;
 }
 

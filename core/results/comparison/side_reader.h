@@ -47,6 +47,10 @@ Result<SidePairs> pairsOf(SideReader& reader, const LoadedSetup& setup,
                           const std::vector<std::string>& wanted, const Summaries& known,
                           const SummaryRules& rules);
 
+/// How many rounds each compared batch took; needs the batches of the review.
+Done addWork(SideBySide& review, const SideReader& reader, const analysis::SetupEnergy& a,
+             const analysis::SetupEnergy& b);
+
 void addModels(SideBySide& review, const SideReader& reader, SidePairs a, SidePairs b);
 
 Result<SideBySide> reviewOfBatches(SideReader& reader, const Batch& a, const Batch& b);

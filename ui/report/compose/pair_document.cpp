@@ -2,6 +2,8 @@
 
 #include "core/results/comparison/side_by_side.h"
 #include "core/text/name_suggestions.h"
+#include "ui/charts/batch_energies.h"
+#include "ui/charts/pair_bars.h"
 #include "ui/charts/pair_energy.h"
 #include "ui/report/compose/evidence_tables.h"
 #include "ui/report/compose/pair_parts.h"
@@ -92,6 +94,35 @@ Table measuresTable(const SideBySide& pair)
         table.rows.back().back().strong = isDecided(measure.ahead);
     }
     return table;
+}
+
+/// "Energy, kWh: A 13.82, B 12.34, too close to call."
+QString glanceWords(const results::PairGlance& glance)
+{
+    QStringList lines;
+    for (const results::GlancePair& each : glance.pairs)
+        lines << QStringLiteral("%1: A %2, B %3, %4.")
+                     .arg(ui::shown(each.title), ui::shown(each.a.text), ui::shown(each.b.text),
+                          ui::shown(each.aheadText));
+    return lines.join(u' ');
+}
+
+/// Of two setups, which have no energy over the same time. First, so that it is the picture.
+void addGlance(Document& document, const SideBySide& pair, const ui::PairSides& sides)
+{
+    if (!pair.ofSetups)
+        return;
+    auto bars = std::make_shared<ui::PairBarsPicture>(pair.glance, true, sides);
+    if (!bars->empty())
+        document.add(Figure{bars, ui::Words::tr("At a glance"), glanceWords(pair.glance), {}});
+    auto energies = std::make_shared<ui::BatchEnergiesPicture>(pair.energyA, pair.energyB, sides);
+    if (!energies->empty())
+        document.add(
+            Figure{energies,
+                   ui::Words::tr("Energy of every batch since pitching"),
+                   ui::Words::tr("Cumulative energy of every batch of A, %1, and B, %2. %3")
+                       .arg(sides.a, sides.b, ui::shown(pair.text.energySentence)),
+                   {}});
 }
 
 void addChart(Document& document, const SideBySide& pair, const ui::PairSides& sides)
@@ -192,10 +223,14 @@ Result<Document> pairDocument(const SideBySide& pair, const PairProvenance& prov
     document.title = ui::Words::tr("%1 and %2").arg(ui::shown(pair.a), ui::shown(pair.b));
     document.subtitle =
         ui::Words::tr("A is %1 · B is %2").arg(ui::shown(pair.a), ui::shown(pair.b));
-    document.headline = ui::shown(pair.text.headline);
+    document.headline = ui::shown(pair.glance.answer);
     document.footer = footerOf(origin, *zone);
     document.us = pair.settings.units == UnitSystem::us;
-    document.add(Paragraph{document.headline, Tone::lead, "energy", ui::Words::tr("energy")});
+    document.add(Paragraph{document.headline, Tone::lead});
+    if (!pair.glance.open.empty())
+        document.add(Paragraph{ui::shown(pair.glance.open), Tone::muted});
+    document.add(
+        Paragraph{ui::shown(pair.text.headline), Tone::plain, "energy", ui::Words::tr("energy")});
     document.add(Paragraph{ui::shown(pair.text.belowHeadline), Tone::plain, "temperature",
                            ui::Words::tr("temperature")});
     if (!pair.ofSetups)
@@ -208,6 +243,7 @@ Result<Document> pairDocument(const SideBySide& pair, const PairProvenance& prov
         document.add(Paragraph{ui::shown(pair.text.scope), Tone::muted});
     const ui::PairSides sides{ui::shown(pair.a), ui::shown(pair.b)};
     const Cells cells(pair.settings, *zone);
+    addGlance(document, pair, sides);
     addChart(document, pair, sides);
     addDeviations(document, pair, sides);
     document.add(Heading{ui::Words::tr("Measures")});

@@ -1,0 +1,84 @@
+#include "ui/comparison/answer_card.h"
+
+#include "ui/theme/columns_layout.h"
+#include "ui/theme/theme.h"
+#include "ui/words/words.h"
+
+#include <QLabel>
+#include <QPushButton>
+#include <QSignalBlocker>
+#include <QVBoxLayout>
+
+namespace holdband::ui {
+
+AnswerCard::AnswerCard(QWidget* parent)
+    : Card({}, parent), m_answer(makeLabel({}, "title", this)),
+      m_open(makeLabel({}, "muted", this)), m_details(new QPushButton(this))
+{
+    QFont large = m_answer->font();
+    large.setPointSizeF(large.pointSizeF() * 1.3);
+    m_answer->setFont(large);
+    for (QLabel* label : {m_answer, m_open})
+        label->setTextInteractionFlags(Qt::TextSelectableByMouse);
+    m_details->setCheckable(true);
+    setRole(m_details, "fold");
+    auto* texts = new QWidget(this);
+    auto* column = new QVBoxLayout(texts);
+    column->setContentsMargins(0, 0, 0, 0);
+    column->setSpacing(4);
+    column->addWidget(m_answer);
+    column->addWidget(m_open);
+    auto* row = new ColumnsLayout(spacing::gap);
+    row->addColumn(texts, 1, 20 * fontMetrics().height());
+    row->addColumn(m_details, 0);
+    contents()->addLayout(row);
+    connect(m_details, &QPushButton::toggled, this, &AnswerCard::showDetails);
+    setProblem({});
+}
+
+void AnswerCard::setComparison(const results::SideBySide& comparison)
+{
+    setTexts(shown(comparison.glance.answer), shown(comparison.glance.open));
+    m_counts = Words::counted("%n measures", "%n measure", comparison.measures.size());
+    if (!comparison.notes.empty())
+        m_counts +=
+            QStringLiteral(" · ") +
+            Words::counted("%n notes on fairness", "%n note on fairness", comparison.notes.size());
+    m_details->show();
+    showDetails();
+}
+
+void AnswerCard::setProblem(const QString& words)
+{
+    setTexts(words, {});
+    m_counts.clear();
+    m_details->hide();
+}
+
+void AnswerCard::setTexts(const QString& answer, const QString& open)
+{
+    m_answerText = answer;
+    m_openText = open;
+    m_answer->setText(withNoBreakSpaces(answer));
+    m_answer->setAccessibleName(answer);
+    m_open->setText(withNoBreakSpaces(open));
+    m_open->setAccessibleName(open);
+    m_open->setVisible(!open.isEmpty());
+}
+
+void AnswerCard::setOpen(bool open)
+{
+    const QSignalBlocker quiet(m_details);
+    m_details->setChecked(open);
+    showDetails();
+}
+
+void AnswerCard::showDetails()
+{
+    const QString words = Words::tr("Details: %1").arg(m_counts);
+    m_details->setText(words +
+                       (m_details->isChecked() ? QStringLiteral(" ▾") : QStringLiteral(" ▸")));
+    m_details->setAccessibleName(words);
+}
+
+} // namespace holdband::ui
