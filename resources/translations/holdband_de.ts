@@ -5758,6 +5758,11 @@
         <source>the file is damaged: the batch &quot;%1&quot; refers to equipment that is not in it</source>
         <translation>die Datei ist beschädigt: der Sud „%1“ verweist auf Ausrüstung, die nicht darin ist</translation>
     </message>
+    <message>
+        <source>equal</source>
+        <comment>A&apos;s figure and B&apos;s</comment>
+        <translation>gleich</translation>
+    </message>
 </context>
 <context>
     <name>QPlatformTheme</name>

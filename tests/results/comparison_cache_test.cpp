@@ -84,6 +84,15 @@ std::string everythingOf(const SideBySide& review)
         all += idle + "\n";
     for (const results::CostScenarioText& scenario : review.text.money.scenarios)
         all += scenario.name + scenario.sentence + "\n";
+    all += review.glance.answer + "\n" + review.glance.open + "\n";
+    for (const results::GlancePair& pair : review.glance.pairs)
+        all += pair.explanation + "\n";
+    for (const auto* side : {&review.energyA, &review.energyB}) {
+        for (const results::EnergyCurve& curve : *side) {
+            for (const analysis::EnergyPoint& point : curve.points)
+                all += shortestText(point.elapsedHours) + " " + shortestText(point.kwh) + "\n";
+        }
+    }
     return all + textOf(*review.deviations.spreadA) + textOf(*review.deviations.spreadB);
 }
 

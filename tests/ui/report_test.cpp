@@ -169,6 +169,10 @@ TEST_F(ReportTest, ForSetupsEveryBatchsFigureIsListed)
     ASSERT_TRUE(review) << review.error().sentence();
     const Document document = of({"Loop", "Cabinet"});
     EXPECT_TRUE(headingsOf(document).contains("Batch by batch"));
+    EXPECT_EQ(document.headline, ui::shown(review->glance.answer));
+    ASSERT_TRUE(document.figure()) << "the picture of two setups";
+    EXPECT_EQ(document.figure()->title, "At a glance");
+    EXPECT_TRUE(document.figure()->alt.contains("Energy, kWh: A ")) << "and it names its figures";
     const Rows rows = parsed(asCsv(document));
     EXPECT_EQ(value(rows, "Every batch’s figures", "Pale 1", "energy_kwh").toDouble(),
               review->batchFigures.at(0).a.batches.at(0).value);

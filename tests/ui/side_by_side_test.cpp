@@ -5,8 +5,11 @@
 #include "core/store/records/weighing.h"
 #include "tests/ui/sample_window.h"
 #include "ui/charts/picture_view.h"
+#include "ui/comparison/answer_card.h"
 #include "ui/comparison/batches_card.h"
 #include "ui/comparison/comparison_choice.h"
+#include "ui/comparison/details_panel.h"
+#include "ui/comparison/glance_view.h"
 #include "ui/comparison/judgement_card.h"
 #include "ui/comparison/money_card.h"
 #include "ui/comparison/side_by_side_page.h"
@@ -21,8 +24,11 @@
 #include <QLineEdit>
 #include <QMenu>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QSlider>
 #include <QTest>
+#include <QToolTip>
 #include <gmock/gmock.h>
 
 namespace holdband::ui::test {
@@ -88,11 +94,162 @@ protected:
         QTest::keyClick(&field, Qt::Key_Return);
     }
 
+    /// Whether a part of the page is wider than what shows it.
+    bool scrollsSideways()
+    {
+        const auto areas = page().findChildren<QScrollArea*>();
+        return std::any_of(areas.begin(), areas.end(), [](const QScrollArea* area) {
+            return area->horizontalScrollBar()->maximum() > 0;
+        });
+    }
+    void resizeTo(QSize size)
+    {
+        m_window->resize(size);
+        wait();
+        ASSERT_EQ(m_window->size(), size);
+    }
+    /// Of the page alone; other pages may need a wider window.
+    void narrowTo(int width)
+    {
+        page().setMaximumWidth(width);
+        wait();
+        ASSERT_EQ(page().width(), width);
+    }
+
     QString m_logbook;
     std::unique_ptr<MainWindow> m_window;
 };
 
+/// Text twice as large, for the windows opened until its end.
+class LargeText {
+public:
+    LargeText() : m_usual(QApplication::font())
+    {
+        QFont large = m_usual;
+        if (large.pointSizeF() > 0.0)
+            large.setPointSizeF(2.0 * large.pointSizeF());
+        else
+            large.setPixelSize(2 * large.pixelSize());
+        QApplication::setFont(large);
+    }
+    ~LargeText() { QApplication::setFont(m_usual); }
+    LargeText(const LargeText&) = delete;
+    LargeText& operator=(const LargeText&) = delete;
+
+private:
+    QFont m_usual;
+};
+
 } // namespace
+
+TEST_F(SideBySideTest, OpensWithTheAnswerAndThePairs)
+{
+    const results::SideBySide wanted = reviewed(pair("Loop", "Cabinet"));
+    EXPECT_EQ(page().answer()->answer(), shown(wanted.glance.answer));
+    EXPECT_EQ(page().answer()->undecided(), shown(wanted.glance.open));
+    const PairBarsPicture* bars = page().glance()->picture();
+    ASSERT_TRUE(bars);
+    ASSERT_EQ(bars->glance().pairs.size(), 5u);
+    EXPECT_TRUE(page().glance()->accessibleDescription().startsWith(
+        QStringLiteral("Energy, kWh: A %1, B %2, too close to call")
+            .arg(shown(wanted.glance.pairs[0].a.text), shown(wanted.glance.pairs[0].b.text))));
+    EXPECT_TRUE(page().energy()->picture()) << "every batch's energy";
+    EXPECT_EQ(page().answer()->details()->text(),
+              QStringLiteral("Details: %1 measures · %2 notes on fairness ▸")
+                  .arg(wanted.measures.size())
+                  .arg(wanted.notes.size()));
+    for (const QWidget* folded :
+         std::initializer_list<QWidget*>{page().table()->table(), page().batches()->picture()})
+        EXPECT_FALSE(folded->isVisibleTo(&page())) << "folded at first";
+}
+
+TEST_F(SideBySideTest, TheDetailsOpenByMouseAndCloseByKeyboard)
+{
+    QPushButton* details = page().answer()->details();
+    QTest::mouseClick(details, Qt::LeftButton);
+    EXPECT_TRUE(page().details()->isOpen());
+    EXPECT_TRUE(page().table()->table()->isVisibleTo(&page()));
+    EXPECT_TRUE(details->text().endsWith("▾"));
+    const results::SideBySide wanted = reviewed(pair("Loop", "Cabinet"));
+    EXPECT_TRUE(page().details()->sentences().simplified().contains(
+        shown(wanted.text.weather.sentence).left(20)));
+    details->setFocus();
+    QTest::keyClick(details, Qt::Key_Space);
+    EXPECT_FALSE(page().details()->isOpen());
+    EXPECT_FALSE(page().table()->table()->isVisibleTo(&page()));
+    EXPECT_TRUE(details->text().endsWith("▸"));
+}
+
+TEST_F(SideBySideTest, EachCardOfTheDetailsFoldsOnItsOwn)
+{
+    QPushButton* fold = page().table()->foldButton();
+    ASSERT_TRUE(fold);
+    EXPECT_NE(fold->focusPolicy() & Qt::TabFocus, 0);
+    fold->setFocus();
+    QTest::keyClick(fold, Qt::Key_Space);
+    EXPECT_TRUE(page().table()->table()->isVisibleTo(&page()));
+    EXPECT_FALSE(page().answer()->details()->isChecked()) << "others are still folded";
+    for (Card* card :
+         std::initializer_list<Card*>{page().notes(), page().details()->weather(),
+                                      page().details()->deviations(), page().batches()}) {
+        card->foldButton()->setFocus();
+        QTest::keyClick(card->foldButton(), Qt::Key_Space);
+    }
+    EXPECT_TRUE(page().answer()->details()->isChecked());
+}
+
+TEST_F(SideBySideTest, KeysAndPointerChooseAPairAndF1ExplainsIt)
+{
+    GlanceView& glance = *page().glance();
+    glance.setFocus();
+    QTest::keyClick(&glance, Qt::Key_Down);
+    QTest::keyClick(&glance, Qt::Key_Down);
+    EXPECT_EQ(glance.current(), 2);
+    EXPECT_TRUE(glance.accessibleDescription().startsWith("On target, %")) << "it is said first";
+    QTest::keyClick(&glance, Qt::Key_F1);
+    EXPECT_TRUE(QToolTip::isVisible());
+    EXPECT_TRUE(QToolTip::text().contains("A Loop")) << QToolTip::text().toStdString();
+    QToolTip::hideText();
+    QTest::keyClick(&glance, Qt::Key_End);
+    EXPECT_EQ(glance.current(), 4);
+    QTest::keyClick(&glance, Qt::Key_Down);
+    EXPECT_EQ(glance.current(), 4) << "it is the last";
+    int y = 0;
+    while (glance.pairAt({20.0, static_cast<double>(y)}) != 1)
+        ASSERT_LT(++y, glance.height());
+    QTest::mouseClick(&glance, Qt::LeftButton, {}, {20, y + 4});
+    EXPECT_EQ(glance.current(), 1);
+}
+
+TEST_F(SideBySideTest, FitsTheWindow)
+{
+    resizeTo({1360, 860});
+    EXPECT_FALSE(scrollsSideways());
+    EXPECT_EQ(page().glance()->y(), page().energy()->y());
+    resizeTo({1024, 680});
+    EXPECT_FALSE(scrollsSideways());
+    QTest::mouseClick(page().answer()->details(), Qt::LeftButton);
+    wait();
+    EXPECT_FALSE(scrollsSideways()) << "with the details";
+}
+
+TEST_F(SideBySideTest, WithTextTwiceAsLargeTheCardsGoBelowEachOther)
+{
+    m_window.reset();
+    const LargeText large;
+    m_window = openWindow(m_logbook);
+    m_window->setPage(PageId::sideBySide);
+    wait();
+    narrowTo(1000);
+    EXPECT_FALSE(scrollsSideways());
+    EXPECT_GE(page().energy()->y(), page().glance()->y() + page().glance()->height());
+    EXPECT_GE(page().money()->y(), page().weather()->y() + page().weather()->height());
+    page().compare("Ale 2", "Ale 3");
+    wait();
+    EXPECT_EQ(page().width(), 1000);
+    EXPECT_FALSE(scrollsSideways()) << "two batches";
+    m_window.reset();
+}
 
 TEST_F(SideBySideTest, TwoSetupsAreShownAtFirstWithAllFigures)
 {
@@ -134,6 +291,8 @@ TEST_F(SideBySideTest, TwoBatchesCanBeCountedFromAStage)
     ASSERT_TRUE(from.isVisibleTo(&page()));
     EXPECT_EQ(from.currentText(), "pitching");
     EXPECT_FALSE(page().batches()->isVisibleTo(&page()));
+    EXPECT_TRUE(page().energy()->picture()) << "both, with their ratio";
+    EXPECT_TRUE(page().glance()->picture()->glance().pairs[0].a.batches.empty());
     from.setFocus();
     QTest::keyClicks(&from, "Crash");
     QTest::keyClick(&from, Qt::Key_Return);
@@ -220,6 +379,10 @@ TEST_F(SideBySideTest, AWrongPairGetsASentenceAndNoEmptyCards)
     page().compare("Ale 1", "Loop");
     wait();
     EXPECT_FALSE(page().energySentence().isEmpty());
+    EXPECT_EQ(page().answer()->answer(), page().energySentence());
+    EXPECT_FALSE(page().answer()->details()->isVisibleTo(&page()));
+    EXPECT_FALSE(page().glance()->isVisibleTo(&page()));
+    EXPECT_FALSE(page().notes()->isVisibleTo(&page()));
     EXPECT_FALSE(page().table()->isVisibleTo(&page()));
     EXPECT_FALSE(page().weather()->isVisibleTo(&page()));
     EXPECT_FALSE(page().judgement()->isVisibleTo(&page()));

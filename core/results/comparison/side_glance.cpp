@@ -75,6 +75,8 @@ std::string whoAhead(const GlancePair& pair)
         return Phrase::tr("%1 not known", "A or B").with(pair.a.figure ? "B" : "A");
     if (!pair.ahead)
         return Phrase::tr("not decided");
+    if (pair.equal())
+        return Phrase::tr("equal", "A's figure and B's");
     if (*pair.ahead == Ahead::tooClose)
         return Phrase::tr("too close to call");
     return aheadPhrase(pair.row).with(*pair.ahead == Ahead::a ? "A" : "B");

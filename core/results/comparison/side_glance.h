@@ -23,6 +23,13 @@ struct GlancePair {
     std::optional<analysis::Ahead> ahead; ///< absent where the pair can't decide
     std::string aheadText;                ///< "A less", "too close to call", "not decided"
     std::string explanation; ///< lines: each side's figure with its bounds, and why nobody is ahead
+
+    /// Both figures are known exactly, and are the same.
+    bool equal() const
+    {
+        return a.figure && a.figure == b.figure && a.figure->bounded() &&
+               a.figure->low == a.figure->high;
+    }
 };
 
 struct PairGlance {

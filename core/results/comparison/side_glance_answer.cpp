@@ -86,7 +86,7 @@ bool hasBoth(const GlancePair& pair)
 
 bool isTooClose(const GlancePair& pair)
 {
-    return pair.ahead == Ahead::tooClose;
+    return pair.ahead == Ahead::tooClose && !pair.equal();
 }
 
 /// Nobody is ahead on temperature where a target was missed.
