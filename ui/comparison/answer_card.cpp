@@ -52,6 +52,7 @@ void AnswerCard::setProblem(const QString& words)
 {
     setTexts(words, {});
     m_counts.clear();
+    showDetails();
     m_details->hide();
 }
 
@@ -75,7 +76,8 @@ void AnswerCard::setOpen(bool open)
 
 void AnswerCard::showDetails()
 {
-    const QString words = Words::tr("Details: %1").arg(m_counts);
+    const QString words =
+        m_counts.isEmpty() ? Words::tr("Details") : Words::tr("Details: %1").arg(m_counts);
     m_details->setText(words +
                        (m_details->isChecked() ? QStringLiteral(" ▾") : QStringLiteral(" ▸")));
     m_details->setAccessibleName(words);

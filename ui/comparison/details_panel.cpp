@@ -11,6 +11,7 @@
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
+#include <QComboBox>
 #include <QLabel>
 #include <QPushButton>
 #include <QSignalBlocker>
@@ -69,10 +70,9 @@ std::vector<Card*> DetailsPanel::cards() const
 
 void DetailsPanel::setOpen(bool open)
 {
-    for (Card* card : cards()) {
-        const QSignalBlocker quiet(this);
+    const QSignalBlocker quiet(this);
+    for (Card* card : cards())
         card->setFolded(!open);
-    }
 }
 
 bool DetailsPanel::isOpen() const
