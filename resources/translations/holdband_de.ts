@@ -5763,6 +5763,184 @@
         <comment>A&apos;s figure and B&apos;s</comment>
         <translation>gleich</translation>
     </message>
+    <message>
+        <source>Cost of a batch</source>
+        <translation>Kosten eines Suds</translation>
+    </message>
+    <message>
+        <source>Cost of the energy</source>
+        <translation>Kosten der Energie</translation>
+    </message>
+    <message>
+        <source>On target, %</source>
+        <translation>Am Ziel, %</translation>
+    </message>
+    <message>
+        <source>Crash cold in, h</source>
+        <translation>Crash kalt nach, h</translation>
+    </message>
+    <message>
+        <source>Work, rounds a batch</source>
+        <translation>Arbeit, Rundgänge je Sud</translation>
+    </message>
+    <message>
+        <source>Work, rounds</source>
+        <translation>Arbeit, Rundgänge</translation>
+    </message>
+    <message>
+        <source>energy</source>
+        <comment>one of the compared things</comment>
+        <translation>Energie</translation>
+    </message>
+    <message>
+        <source>cost</source>
+        <comment>one of the compared things</comment>
+        <translation>Kosten</translation>
+    </message>
+    <message>
+        <source>time on target</source>
+        <comment>one of the compared things</comment>
+        <translation>Zeit am Ziel</translation>
+    </message>
+    <message>
+        <source>time to get cold</source>
+        <comment>one of the compared things</comment>
+        <translation>Zeit bis kalt</translation>
+    </message>
+    <message>
+        <source>work</source>
+        <comment>one of the compared things</comment>
+        <translation>Arbeit</translation>
+    </message>
+    <message>
+        <source>%1 longer</source>
+        <comment>on target</comment>
+        <translation>%1 länger</translation>
+    </message>
+    <message>
+        <source>%1 sooner</source>
+        <comment>cold</comment>
+        <translation>%1 früher</translation>
+    </message>
+    <message>
+        <source>%1 less</source>
+        <comment>energy, cost or work</comment>
+        <translation>%1 weniger</translation>
+    </message>
+    <message>
+        <source>%1 not known</source>
+        <comment>A or B</comment>
+        <translation>%1 unbekannt</translation>
+    </message>
+    <message>
+        <source>not decided</source>
+        <translation>nicht entschieden</translation>
+    </message>
+    <message>
+        <source>Rounds in which somebody read a register; imported readings don&apos;t count.</source>
+        <translation>Rundgänge, in denen jemand einen Zähler ablas; importierte Zählerstände zählen nicht.</translation>
+    </message>
+    <message>
+        <source>cheaper to build</source>
+        <comment>A setup is …</comment>
+        <translation>billiger im Bau</translation>
+    </message>
+    <message>
+        <source>cheaper to run</source>
+        <comment>A setup is …</comment>
+        <translation>billiger im Betrieb</translation>
+    </message>
+    <message>
+        <source>cheaper</source>
+        <comment>A batch was …</comment>
+        <translation>billiger</translation>
+    </message>
+    <message>
+        <source>more economical</source>
+        <comment>A setup is …, a batch was …</comment>
+        <translation>sparsamer</translation>
+    </message>
+    <message>
+        <source>more economical in the same weather</source>
+        <comment>A setup is …</comment>
+        <translation>sparsamer bei gleichem Wetter</translation>
+    </message>
+    <message>
+        <source>steadier</source>
+        <comment>A setup is …, a batch was …</comment>
+        <translation>gleichmäßiger</translation>
+    </message>
+    <message>
+        <source>longer on target</source>
+        <comment>A setup is …, a batch was …</comment>
+        <translation>länger am Ziel</translation>
+    </message>
+    <message>
+        <source>closer to target</source>
+        <comment>A setup is …, a batch was …</comment>
+        <translation>näher am Ziel</translation>
+    </message>
+    <message>
+        <source>cold sooner</source>
+        <comment>A setup is …, a batch was …</comment>
+        <translation>früher kalt</translation>
+    </message>
+    <message>
+        <source>less work</source>
+        <comment>A setup is …, a batch was …</comment>
+        <translation>weniger Arbeit</translation>
+    </message>
+    <message>
+        <source>%1 is %2</source>
+        <comment>a setup, and in what it is ahead</comment>
+        <translation>%1 ist %2</translation>
+    </message>
+    <message>
+        <source>%1 was %2</source>
+        <comment>a batch, and in what it was ahead</comment>
+        <translation>%1 war %2</translation>
+    </message>
+    <message>
+        <source>Too close to call: %1.</source>
+        <translation>Zu knapp für ein Urteil: %1.</translation>
+    </message>
+    <message>
+        <source>Too close to call from %1 of %2 and %3 of %4: %5.</source>
+        <translation>Zu knapp für ein Urteil (%2: %1, %4: %3): %5.</translation>
+    </message>
+    <message>
+        <source>%1; %2.</source>
+        <comment>two clauses</comment>
+        <translation>%1; %2.</translation>
+    </message>
+    <message>
+        <source>Too close to call: neither %1 nor %2 is ahead.</source>
+        <translation>Zu knapp für ein Urteil: weder %1 noch %2 ist vorn.</translation>
+    </message>
+    <message>
+        <source>Too few batches to say whether %1 or %2 is ahead.</source>
+        <translation>Zu wenige Sude, um zu sagen, ob %1 oder %2 vorn ist.</translation>
+    </message>
+    <message>
+        <source>Nothing decides between %1 and %2 yet.</source>
+        <translation>Noch entscheidet nichts zwischen %1 und %2.</translation>
+    </message>
+    <message>
+        <source>Not decided, because a target was missed: %1.</source>
+        <translation>Nicht entschieden, weil ein Ziel verfehlt wurde: %1.</translation>
+    </message>
+    <message>
+        <source>Not decided, it takes three batches of each: %1.</source>
+        <translation>Nicht entschieden, dafür braucht es je drei Sude: %1.</translation>
+    </message>
+    <message>
+        <source>Not decided: %1.</source>
+        <translation>Nicht entschieden: %1.</translation>
+    </message>
+    <message>
+        <source>Known of one side only: %1.</source>
+        <translation>Nur von einer Seite bekannt: %1.</translation>
+    </message>
 </context>
 <context>
     <name>QPlatformTheme</name>
@@ -9434,10 +9612,6 @@
         <translation>Jeder Sud</translation>
     </message>
     <message>
-        <source>Energy of both over the same time</source>
-        <translation>Energie beider über dieselbe Zeit</translation>
-    </message>
-    <message>
         <source>Choose two batches or two setups.</source>
         <translation>Zwei Sude oder zwei Anlagen wählen.</translation>
     </message>
@@ -11441,6 +11615,74 @@ Sicherheit:%1</translation>
     <message>
         <source>Mean power between the readings of the last 7 days: %1 – %2 W, lately %3 W</source>
         <translation>Mittlere Leistung zwischen den Ständen der letzten 7 Tage: %1 – %2 W, zuletzt %3 W</translation>
+    </message>
+    <message>
+        <source>B dashed · each line a batch</source>
+        <translation>B gestrichelt · jede Linie ein Sud</translation>
+    </message>
+    <message>
+        <source>bar: mean of the batches · whisker: 95 % interval · dot: a batch</source>
+        <translation>Balken: Mittel der Sude · Strich: 95-%-Intervall · Punkt: ein Sud</translation>
+    </message>
+    <message>
+        <source>bar: the figure · whisker: minimum – maximum</source>
+        <translation>Balken: der Wert · Strich: Minimum – Maximum</translation>
+    </message>
+    <message>
+        <source>At a glance</source>
+        <translation>Auf einen Blick</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n measures</source>
+        <comment>%n measure</comment>
+        <translation>
+            <numerusform>%n Kenngröße</numerusform>
+            <numerusform>%n Kenngrößen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n notes on fairness</source>
+        <comment>%n note on fairness</comment>
+        <translation>
+            <numerusform>%n Notiz zur Fairness</numerusform>
+            <numerusform>%n Notizen zur Fairness</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Details: %1</source>
+        <translation>Details: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n batches</source>
+        <comment>%n batch</comment>
+        <translation>
+            <numerusform>%n Sud</numerusform>
+            <numerusform>%n Sude</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>How the same weather was computed</source>
+        <translation>Wie das gleiche Wetter gerechnet wurde</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n charts</source>
+        <comment>%n chart</comment>
+        <translation>
+            <numerusform>%n Diagramm</numerusform>
+            <numerusform>%n Diagramme</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Energy since pitching</source>
+        <translation>Energie seit dem Anstellen</translation>
+    </message>
+    <message>
+        <source>Energy of every batch since pitching</source>
+        <translation>Energie jedes Suds seit dem Anstellen</translation>
+    </message>
+    <message>
+        <source>Cumulative energy of every batch of A, %1, and B, %2. %3</source>
+        <translation>Aufsummierte Energie jedes Suds von A, %1, und B, %2. %3</translation>
     </message>
 </context>
 </TS>
