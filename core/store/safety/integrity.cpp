@@ -3,6 +3,7 @@
 #include "core/store/sqlite/rows.h"
 #include "core/store/sqlite/sqlite_error.h"
 
+#include <algorithm>
 #include <cstdlib>
 #include <optional>
 #include <sqlite3.h>
@@ -12,16 +13,18 @@ namespace holdband::store {
 
 namespace {
 
-/// SQLite lists a page that the disk failed to read like a damaged one, but with the error's code
-/// (https://www.sqlite.org/rescode.html).
+/// SQLite lists a page that it could not read, because the disk failed or memory was short, like a
+/// damaged one, but with the error's code ("error code=10", "returns error code 7"; see
+/// https://www.sqlite.org/rescode.html).
 std::optional<int> failedRead(const std::string& line)
 {
-    constexpr std::string_view mark = "error code=";
+    constexpr std::string_view mark = "error code";
     const std::size_t at = line.find(mark);
     if (at == std::string::npos)
         return std::nullopt;
-    const int code = std::atoi(line.c_str() + at + mark.size());
-    return (code & 0xff) == SQLITE_IOERR ? std::optional(code) : std::nullopt;
+    const int code = std::atoi(line.c_str() + std::min(at + mark.size() + 1, line.size()));
+    const int kind = code & 0xff;
+    return kind == SQLITE_IOERR || kind == SQLITE_NOMEM ? std::optional(code) : std::nullopt;
 }
 
 Result<std::vector<std::string>> findingsOf(const Database& database, const std::string& pragma)
