@@ -22,12 +22,8 @@ class LogShapes : public LogbookTest {
 protected:
     void SetUp() override
     {
-        LogbookSettings settings;
-        settings.zone = "America/Denver";
-        settings.units = UnitSystem::metric;
-        auto made = store::LogbookFile::create(path(), settings, [] { return someday; });
-        ASSERT_TRUE(made) << made.error().sentence();
-        m_logbook = std::move(*made);
+        m_logbook = createInDenver();
+        ASSERT_TRUE(m_logbook);
         addEquipment(*m_logbook);
         auto change = store::Change::begin(*m_logbook, saying("more sensors"));
         Sensor room, draw, vessel;

@@ -22,11 +22,20 @@ protected:
         return m_folder.filePath(QString::fromLatin1(name)).toStdString();
     }
 
-    std::unique_ptr<store::LogbookFile> create(const char* name = "log.holdband") const
+    std::unique_ptr<store::LogbookFile> create(const char* name = "log.holdband",
+                                               const LogbookSettings& settings = {}) const
     {
-        auto made = store::LogbookFile::create(path(name), {}, [] { return someday; });
+        auto made = store::LogbookFile::create(path(name), settings, [] { return someday; });
         EXPECT_TRUE(made) << made.error().sentence();
         return made ? std::move(*made) : nullptr;
+    }
+
+    /// One whose clock is that of Denver, where most logs of the tests come from.
+    std::unique_ptr<store::LogbookFile> createInDenver() const
+    {
+        LogbookSettings settings;
+        settings.zone = "America/Denver";
+        return create("log.holdband", settings);
     }
 
     /// A setup "Loop", a sensor "Beer" and a meter "Meter".

@@ -19,11 +19,8 @@ class Views : public LogbookTest {
 protected:
     void SetUp() override
     {
-        LogbookSettings settings;
-        settings.zone = "America/Denver";
-        auto made = store::LogbookFile::create(path(), settings, [] { return someday; });
-        ASSERT_TRUE(made) << made.error().sentence();
-        m_logbook = std::move(*made);
+        m_logbook = createInDenver();
+        ASSERT_TRUE(m_logbook);
         addEquipment(*m_logbook);
     }
 
