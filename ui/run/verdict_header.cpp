@@ -121,7 +121,8 @@ int VerdictHeader::heightFor(int width)
 {
     placeSentences(width);
     m_parts->invalidate();
-    return m_parts->heightForWidth(width);
+    return m_parts->hasHeightForWidth() ? m_parts->heightForWidth(width)
+                                        : m_parts->sizeHint().height();
 }
 
 /// Beside the figures where there is room for them, else below.
