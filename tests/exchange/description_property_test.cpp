@@ -66,6 +66,16 @@ auto several(int most, Make make) -> std::vector<decltype(make())>
     return all;
 }
 
+/// Records of a logbook: no two of a kind have one name.
+template <typename Make>
+auto severalNamed(int most, Make make) -> std::vector<decltype(make())>
+{
+    auto all = several(most, make);
+    for (std::size_t i = 1; i < all.size(); ++i)
+        all[i].name = all[0].name + std::to_string(i);
+    return all;
+}
+
 TariffWindow tariffWindow()
 {
     TariffWindow window;
@@ -337,13 +347,10 @@ ExcursionCause cause()
     return result;
 }
 
-/// Only batches with a unique name have causes, so that the written order is unique.
 void addCauses(Description& into)
 {
     if (into.batches.empty())
         return;
-    for (std::size_t i = 1; i < into.batches.size(); ++i)
-        into.batches[i].name = into.batches[0].name + std::to_string(i);
     for (int i = between(0, 2); i > 0; --i)
         into.causes.push_back({into.batches[0].name, cause()});
 }
@@ -365,16 +372,16 @@ Description anyDescription()
 {
     Description result;
     result.settings = settings();
-    result.setups = several(2, setup);
-    result.sensors = several(2, sensor);
-    result.meters = several(2, meter);
-    result.batches = several(2, batch);
+    result.setups = severalNamed(2, setup);
+    result.sensors = severalNamed(2, sensor);
+    result.meters = severalNamed(2, meter);
+    result.batches = severalNamed(2, batch);
     addCauses(result);
     result.files = several(2, file);
     result.meterReadings = several(3, reading);
     result.exclusions = several(2, exclusion);
     result.journal = several(2, [] { return JournalNote{instant(), optionally(text), text()}; });
-    result.plans = several(2, [] {
+    result.plans = severalNamed(2, [] {
         return NamedPlan{text(), maybe() ? text() : "", optionally([] { return kelvins(0.01, 5); }),
                          schedule()};
     });
