@@ -38,7 +38,7 @@ Result<results::RunReview> reviewNamed(const store::LogbookFile& logbook, const 
 {
     auto batch = meantBatch(logbook, typed);
     HOLDBAND_TRY(batch);
-    return results::reviewRun(logbook, *batch);
+    return results::reviewRun(logbook, *batch, '.', results::SideCurves::leave);
 }
 
 int verdict(const Call& call)

@@ -164,7 +164,7 @@ Result<Season> reviewSeason(const store::LogbookFile& logbook, const std::string
         if (batch.setup != name)
             continue;
         // Frees the readings of one batch before the next one is read.
-        auto review = reviewRun(logbook, batch.name, decimalSign);
+        auto review = reviewRun(logbook, batch.name, decimalSign, SideCurves::leave);
         HOLDBAND_TRY(review);
         auto provenance = provenanceOf(logbook, *review);
         HOLDBAND_TRY(provenance);

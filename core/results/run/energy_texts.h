@@ -27,8 +27,8 @@ struct EnergyPart {
 };
 std::vector<EnergyPart> energyParts(const RunReview& review);
 
-/// Sentences about the energy: what was forecast when it was pitched and what came, the batches with
-/// which it was shared and how, and how good the times of readings are.
+/// Sentences about the energy: what was forecast when it was pitched and what came, the batches
+/// with which it was shared and how, and how good the times of readings are.
 std::vector<std::string> energyRemarks(const RunReview& review);
 /// "Reading times are taken as good to 10 min."; empty where they are exact.
 std::string timeDoubtSentence(const RunReview& review, Span span);

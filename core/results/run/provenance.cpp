@@ -86,7 +86,7 @@ Result<std::vector<Provenance>> provenancesOf(const store::LogbookFile& logbook,
 {
     std::vector<Provenance> provenances;
     for (const std::string& name : batches) {
-        auto review = reviewRun(logbook, name);
+        auto review = reviewRun(logbook, name, '.', SideCurves::leave);
         HOLDBAND_TRY(review);
         auto provenance = provenanceOf(logbook, *review);
         HOLDBAND_TRY(provenance);

@@ -143,7 +143,7 @@ std::optional<Gravity> latestGravity(const RunReview& review)
 }
 
 Result<RunReview> reviewRun(const store::LogbookFile& logbook, const std::string& name,
-                            char decimalSign)
+                            char decimalSign, SideCurves sides)
 {
     auto steady = store::Transaction::beginReading(logbook.database());
     HOLDBAND_TRY(steady);
@@ -172,7 +172,8 @@ Result<RunReview> reviewRun(const store::LogbookFile& logbook, const std::string
     review.findings = findingsOf(review.input, review.figures);
     review.cautions = cautionsFor(review.setup);
     HOLDBAND_TRY(addArrival(logbook, *snapshot, review));
-    HOLDBAND_TRY(addSides(logbook, *snapshot, review));
+    if (sides == SideCurves::read)
+        HOLDBAND_TRY(addSides(logbook, *snapshot, review));
     HOLDBAND_TRY(addJournal(logbook, review));
     HOLDBAND_TRY(addCauses(logbook, review));
     return review;

@@ -56,8 +56,11 @@ std::string timeInRun(const RunReview& review, Instant at);
 /// The final gravity given when the batch ended, else the last one measured.
 std::optional<Gravity> latestGravity(const RunReview& review);
 
+/// Whether the series of chamber and coolant are read, which are only drawn.
+enum class SideCurves { read, leave };
+
 /// Problem (data): no batch of that name (the message has suggestions).
 Result<RunReview> reviewRun(const store::LogbookFile& logbook, const std::string& batch,
-                            char decimalSign = '.');
+                            char decimalSign = '.', SideCurves sides = SideCurves::read);
 
 } // namespace holdband::results
