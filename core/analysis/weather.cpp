@@ -51,16 +51,37 @@ Lift liftOf(const Track& track, double spanHours)
     return lift;
 }
 
+namespace {
+
+/// A track is made of a part at a time, so that the readings of years need no memory.
+constexpr Milliseconds longestPart = std::chrono::hours{30 * 24};
+
+std::vector<Span> partsOf(Span span)
+{
+    std::vector<Span> parts;
+    while (span.end - span.start > longestPart) {
+        parts.push_back({span.start, span.start + longestPart});
+        span.start += longestPart;
+    }
+    parts.push_back(span);
+    return parts;
+}
+
+} // namespace
+
 Lift liftOver(const Series& ambient, Milliseconds ambientGap, const Series& beer,
               Milliseconds beerGap, const std::vector<Span>& spans)
 {
     Lift sum;
     for (const Span& span : spans) {
-        const Lift part = liftOf(liftTrack(ambient, ambientGap, beer, beerGap, span), span.hours());
-        sum.coolingKh += part.coolingKh;
-        sum.heatingKh += part.heatingKh;
-        sum.knownHours += part.knownHours;
-        sum.spanHours += part.spanHours;
+        for (const Span& each : partsOf(span)) {
+            const Track track = liftTrack(ambient, ambientGap, beer, beerGap, each);
+            const Lift part = liftOf(track, each.hours());
+            sum.coolingKh += part.coolingKh;
+            sum.heatingKh += part.heatingKh;
+            sum.knownHours += part.knownHours;
+            sum.spanHours += part.spanHours;
+        }
     }
     return sum;
 }
