@@ -3,7 +3,7 @@
 #include "core/store/history/entry_changes.h"
 #include "core/store/history/history.h"
 #include "core/store/history/history_migration.h"
-#include "core/store/readings/block_checksums.h"
+#include "core/store/readings/rows_to_blocks.h"
 #include "core/store/records/equipment.h"
 #include "core/store/records/zone_offsets.h"
 #include "core/store/safety/backup.h"
@@ -17,6 +17,7 @@
 #include "core/text/phrase.h"
 
 #include <filesystem>
+#include <span>
 
 namespace holdband::store {
 
@@ -96,6 +97,17 @@ Done bringUpToDateFor(const std::string& path, const Database& reader)
     return {};
 }
 
+/// Before the step that drops the rows of an older format.
+Done bringReadingsUpToDate(const Database& database, std::int64_t version)
+{
+    if (version >= firstWithBlocks)
+        return {};
+    HOLDBAND_TRY(applySteps(database, std::span(schemaSteps()).first(firstWithBlocks - 1)));
+    if (version < firstWithBlockSums)
+        HOLDBAND_TRY(sumRows(database));
+    return moveRowsToBlocks(database);
+}
+
 Done bringUpToDate(const Database& database)
 {
     const auto& steps = schemaSteps();
@@ -109,15 +121,19 @@ Done bringUpToDate(const Database& database)
     HOLDBAND_TRY(sound);
     auto transaction = Transaction::begin(database);
     HOLDBAND_TRY(transaction);
+    HOLDBAND_TRY(bringReadingsUpToDate(database, *version));
     HOLDBAND_TRY(applySteps(database, steps));
-    if (*version < firstWithBlockSums)
-        HOLDBAND_TRY(makeBlockSums(database));
     if (*version < firstWithVerbs)
         HOLDBAND_TRY(convertSentences(database));
     HOLDBAND_TRY(storeZoneOffsets(database));
     if (*sound) // a file damaged before the migration must still be reported as damaged
         HOLDBAND_TRY(renewSeal(database));
-    return transaction->commit();
+    HOLDBAND_TRY(transaction->commit());
+    if (*version < firstWithBlocks) {
+        // The rows took more room. Without space for it the file stays large, which harms nobody.
+        static_cast<void>(database.execute("VACUUM"));
+    }
+    return {};
 }
 
 } // namespace
@@ -189,6 +205,7 @@ Done LogbookFile::makeFile(const std::string& path, const LogbookSettings& setti
     auto database = Database::open(path, Access::write, true);
     HOLDBAND_TRY(database);
     HOLDBAND_TRY(migrate(**database, schemaSteps()));
+    HOLDBAND_TRY((*database)->execute("VACUUM")); // the steps drop tables of earlier ones
     HOLDBAND_TRY(renewSeal(**database));
     const LogbookFile file(std::move(*database), nullptr, Access::write, clock);
     auto change = Change::begin(file, {HistoryVerb::logbookCreated, {}, {}, HistoryKind::own});

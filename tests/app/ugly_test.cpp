@@ -211,7 +211,7 @@ TEST(UglyCsv, ClockChangesAreNamedByHour)
         program.run({"import", "log.holdband", "doubled.csv", "--zone", "America/Denver"});
     EXPECT_EQ(doubled.status, 1);
     EXPECT_TRUE(holds(doubled.err, "exists twice")) << doubled.err;
-    EXPECT_EQ(program.read("log.holdband"), before);
+    EXPECT_TRUE(program.read("log.holdband") == before) << "the file changed";
     program.write("missing.csv", "Time,Beer\n2026-03-08 01:30,20\n2026-03-08 02:30,20\n");
     const Outcome missing =
         program.run({"import", "log.holdband", "missing.csv", "--zone", "America/Denver"});
@@ -288,7 +288,7 @@ TEST(UglyCsv, AFileThatExistsForTheRejectsStopsTheImportBeforeItStores)
     EXPECT_EQ(outcome.status, 3) << outcome.out << outcome.err;
     EXPECT_TRUE(holds(outcome.err, "r.csv: ")) << outcome.err;
     EXPECT_TRUE(holds(outcome.err, "nothing was changed; choose another name.")) << outcome.err;
-    EXPECT_EQ(program.read("log.holdband"), before);
+    EXPECT_TRUE(program.read("log.holdband") == before) << "the file changed";
     EXPECT_EQ(program.read("r.csv"), "mine");
     EXPECT_EQ(program.run({"import", "log.holdband", "u.csv", "--rejects", "new.csv"}).status, 0);
     EXPECT_EQ(program.read("r.csv.part"), "mine too");
@@ -303,7 +303,7 @@ TEST(UglyCsv, ALogOfWhichEveryRowIsRejectedIsAFailure)
     EXPECT_EQ(outcome.status, 1) << outcome.out;
     EXPECT_TRUE(holds(outcome.err, "every row was rejected")) << outcome.err;
     EXPECT_TRUE(holds(program.read("r.csv"), "-127"));
-    EXPECT_EQ(program.read("log.holdband"), before);
+    EXPECT_TRUE(program.read("log.holdband") == before) << "the file changed";
 }
 
 /// No control characters except line ends, no C1 controls, no marks that change the text direction.
@@ -414,7 +414,7 @@ TEST(UglyFiles, AreNamedForWhatTheyAre)
     }
     EXPECT_EQ(
         program.run({"import", "log.holdband", "link.csv", "--column", "Beer=Beer (C)"}).status, 0);
-    EXPECT_EQ(program.read("log.holdband"), before);
+    EXPECT_TRUE(program.read("log.holdband") == before) << "the file changed";
 }
 
 TEST(UglyLogbooks, AreRefusedForWhatTheyAre)
@@ -456,7 +456,9 @@ TEST(UglyLogbooks, AChangedValueGivesNoFigure)
     for (const char* change :
          {"UPDATE meter_readings SET kwh = kwh + 64 WHERE id = (SELECT max(id) FROM "
           "meter_readings)",
-          "UPDATE readings SET value = 8.9e155 WHERE place = (SELECT max(place) FROM readings)"}) {
+          // The last value gets one more digit.
+          "UPDATE reading_blocks SET logged = substr(logged, 1, length(logged) - 2) || 9 || "
+          "char(93, 93)"}) {
         program.shell(std::string("cp log.holdband bit.holdband; sqlite3 bit.holdband '") + change +
                       "'");
         for (const auto& call : {std::vector<std::string>{"verdict", "bit.holdband", "Worked"},
@@ -479,7 +481,7 @@ TEST(UglyDisk, AFullOneChangesNothing)
     const WorkedProgram program;
     const std::string before = program.read("log.holdband");
     std::string rows = "Time,Beer\n";
-    for (int minute = 0; minute < 20'000; ++minute)
+    for (int minute = 0; minute < 100'000; ++minute)
         rows += std::to_string(1'773'000'000 + minute * 60) + ",20." + std::to_string(minute % 10) +
                 "\n";
     program.write("big.csv", rows);
@@ -488,7 +490,7 @@ TEST(UglyDisk, AFullOneChangesNothing)
         program.shell("ulimit -f 300; $HOLDBAND import log.holdband big.csv 2>&1");
     EXPECT_EQ(import.status, 3) << import.out;
     EXPECT_EQ(program.run({"check", "log.holdband"}).status, 0);
-    EXPECT_EQ(program.read("log.holdband"), before);
+    EXPECT_TRUE(program.read("log.holdband") == before) << "the file changed";
     const Outcome backup =
         program.shell("ulimit -f 20; $HOLDBAND backup log.holdband copy.holdband 2>&1");
     EXPECT_EQ(backup.status, 3) << backup.out;

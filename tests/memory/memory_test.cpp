@@ -126,7 +126,8 @@ protected:
         const auto damage = store::findDamage(**logbook);
         if (!damage || !damage->empty())
             return "damaged: " + (damage ? damage->front() : damage.error().sentence());
-        const auto readings = (*logbook)->database().integer("SELECT count(*) FROM readings");
+        const auto readings = (*logbook)->database().integer(
+            "SELECT count(*) FROM reading_blocks, json_each(reading_blocks.logged)");
         const bool isBefore = *readings == readingsBefore;
         const bool isAfter = *readings == readingsBefore + (GetParam().changes ? 720 : 0);
         if (!(done ? isAfter : isBefore || isAfter))

@@ -69,7 +69,7 @@ INSTANTIATE_TEST_SUITE_P(
                       "UPDATE stages SET target_c = -9e999",
                       "UPDATE meter_readings SET kwh = 9e999",
                       "UPDATE meter_readings SET at = 9223372036854775807 WHERE kwh = 6",
-                      "UPDATE readings SET value = 9e999",
+                      "UPDATE reading_blocks SET logged = '[9e999]'",
                       "UPDATE setups SET rated_power_w = 9e999",
                       "UPDATE offsets SET add_k = 9e999"));
 

@@ -1,6 +1,8 @@
 // A logbook of the first format is migrated with all its contents, also by readers, and a copy of
 // the original is made.
 #include "core/store/history/history.h"
+#include "core/store/history/undo.h"
+#include "core/store/readings/imports.h"
 #include "core/store/records/causes.h"
 #include "core/store/records/judging_notice.h"
 #include "core/store/records/weighing.h"
@@ -122,6 +124,67 @@ TEST_F(BlockMigration, MakesTheChecksumsThatAnImportMakesNow)
     forgetBlocks(path());
     EXPECT_EQ(readAll()->size(), 5000u);
     EXPECT_EQ(*blocksOf(path()), *before);
+}
+
+/// Each block of readings, in force or aside, as a text.
+std::vector<std::string> textsOf(const std::string& path)
+{
+    auto database = store::Database::open(path, store::Access::read, false);
+    EXPECT_TRUE(database);
+    return *store::query(**database,
+                         "SELECT concat FROM (SELECT 'in force' || sensor || ' ' || block || ' ' "
+                         "|| import || ' ' || first_at || ' ' || coalesce(step_ms, '-') || ' ' || "
+                         "logged AS concat FROM reading_blocks UNION ALL SELECT 'aside' || sensor "
+                         "|| ' ' || block || ' ' || import || ' ' || first_at || ' ' || "
+                         "coalesce(step_ms, '-') || ' ' || logged FROM aside_blocks)",
+                         [](const store::Statement& row) { return row.text(0); });
+}
+
+TEST_F(BlockMigration, MakesTheBlocksThatAnImportMakesNow)
+{
+    {
+        const auto logbook = store::LogbookFile::open(path(), store::Access::write);
+        ASSERT_TRUE(logbook);
+        Log between; // its readings lie between those of the first import, at uneven times
+        for (int minute = 1; minute < 2000; minute += 1 + minute % 3) {
+            between.at.push_back(someday + std::chrono::minutes{minute} + std::chrono::seconds{30});
+            between.raw.push_back(19.0 + minute / 7.0);
+            between.line.push_back(static_cast<std::uint32_t>(minute));
+        }
+        addLog(**logbook, between);
+        Log later;
+        for (int minute = 6000; minute < 7000; ++minute)
+            later.add(minute, -1.25);
+        addLog(**logbook, later);
+        addLog(**logbook, later);
+        auto change = store::Change::begin(**logbook, saying("withdraw"));
+        ASSERT_TRUE(store::withdraw(*change, {3}));
+        ASSERT_TRUE(change->commit());
+        addLog(**logbook, later);
+        ASSERT_TRUE(store::undoLast(**logbook));
+    }
+    const auto before = textsOf(path());
+    const Series series = *readAll();
+    ASSERT_EQ(before.size(), 5u + 3u + 2u * 2u)
+        << "the second log goes to block 26420.05, the third from 26423.63 to 26424.52";
+    forgetBlocks(path());
+    const auto read = readAll();
+    ASSERT_TRUE(read) << read.error().sentence();
+    EXPECT_EQ(textsOf(path()), before);
+    EXPECT_EQ(read->at, series.at);
+    EXPECT_EQ(read->value, series.value);
+    EXPECT_EQ(*store::findDamage(**store::LogbookFile::open(path(), store::Access::read)),
+              std::vector<std::string>{});
+}
+
+TEST_F(BlockMigration, StopsWhereARowWasNotMoved)
+{
+    forgetBlocks(path());
+    auto database = store::Database::open(path(), store::Access::write, false);
+    ASSERT_TRUE(database);
+    EXPECT_FALSE(store::migrate(**database, store::schemaSteps())) << "without moving the rows";
+    EXPECT_EQ(*(*database)->integer("PRAGMA user_version"), 4);
+    EXPECT_EQ(*(*database)->integer("SELECT count(*) FROM readings"), 5000);
 }
 
 TEST_F(BlockMigration, LeavesDamageNoticed)

@@ -20,9 +20,38 @@ INSERT INTO meter_readings VALUES (1, 1, 1772000000000, 5.0, 2, NULL, 'first', N
                                   (2, 1, 1772100000000, 6.5, 2, NULL, '', NULL, NULL, 1);
 )sql";
 
-/// What steps 7, 8 and 10 added; to be run before other changes, which views would hinder.
+/// The rows of readings that lie in blocks since step 12.
+inline const std::string rowsFromBlocks = R"sql(
+CREATE TABLE readings (
+    place  INTEGER PRIMARY KEY,
+    value  REAL NOT NULL,
+    import INTEGER NOT NULL
+) STRICT;
+CREATE TABLE aside_readings (
+    import INTEGER NOT NULL,
+    place  INTEGER NOT NULL,
+    value  REAL NOT NULL,
+    PRIMARY KEY (import, place)
+) STRICT, WITHOUT ROWID;
+INSERT INTO readings (place, value, import)
+SELECT (b.sensor << 44) + b.first_at +
+       coalesce(b.step_ms * one.key, json_extract(one.value, '$[0]')),
+       CASE WHEN b.step_ms IS NULL THEN json_extract(one.value, '$[1]') ELSE one.value END, b.import
+FROM reading_blocks b, json_each(b.logged) one;
+INSERT INTO aside_readings (import, place, value)
+SELECT b.import,
+       (b.sensor << 44) + b.first_at +
+       coalesce(b.step_ms * one.key, json_extract(one.value, '$[0]')),
+       CASE WHEN b.step_ms IS NULL THEN json_extract(one.value, '$[1]') ELSE one.value END
+FROM aside_blocks b, json_each(b.logged) one;
+DROP TABLE reading_blocks;
+DROP TABLE aside_blocks;
+)sql";
+
+/// What the steps from 7 on added; to be run before other changes, which views would hinder.
 inline const std::string dropStepsFrom7 =
-    "DROP VIEW v_energy; DROP VIEW v_batches; DROP VIEW v_meter_readings; DROP VIEW v_readings; "
+    "DROP VIEW v_energy; DROP VIEW v_batches; DROP VIEW v_meter_readings; DROP VIEW v_readings; " +
+    rowsFromBlocks +
     "DROP TABLE zone_offsets; ALTER TABLE sensors DROP COLUMN interval_time; "
     "ALTER TABLE meter_readings DROP COLUMN time_doubt_ms; "
     "ALTER TABLE batches DROP COLUMN dwell_ms; ALTER TABLE batches DROP COLUMN return_ms; "

@@ -38,10 +38,12 @@ protected:
     {
         const auto database = store::Database::open(path(), store::Access::write, false);
         ASSERT_TRUE(database);
-        ASSERT_TRUE((*database)->execute("UPDATE readings SET value = 8.9e155 WHERE place = "
-                                         "(SELECT place FROM readings ORDER BY "
-                                         "place LIMIT 1 OFFSET " +
-                                         std::to_string(minute) + ")"));
+        const std::int64_t at = toMs(someday) + 60'000 * std::int64_t{minute};
+        ASSERT_TRUE((*database)->execute(
+            "UPDATE reading_blocks SET logged = json_set(logged, '$[' "
+            "|| ((" +
+            std::to_string(at) +
+            " - first_at) / step_ms) || ']', 8.9e155) WHERE block = " + std::to_string(at >> 26)));
     }
 };
 
@@ -84,8 +86,9 @@ TEST_F(SeriesChecksums, AMissingOneIsNoticed)
     make(3000);
     const auto database = store::Database::open(path(), store::Access::write, false);
     ASSERT_TRUE(database);
-    ASSERT_TRUE((*database)->execute(
-        "DELETE FROM readings WHERE place = (SELECT min(place) FROM readings)"));
+    ASSERT_TRUE((*database)->execute("UPDATE reading_blocks SET logged = json_remove(logged, "
+                                     "'$[0]'), first_at = first_at + step_ms "
+                                     "WHERE block = (SELECT min(block) FROM reading_blocks)"));
     EXPECT_FALSE(read(0, 3000));
 }
 
@@ -94,7 +97,7 @@ TEST_F(SeriesChecksums, AMissingBlockIsNoticed)
     make(5000);
     const auto database = store::Database::open(path(), store::Access::write, false);
     ASSERT_TRUE(database);
-    ASSERT_TRUE((*database)->execute("DELETE FROM readings"));
+    ASSERT_TRUE((*database)->execute("DELETE FROM reading_blocks"));
     EXPECT_FALSE(read(0, 5000));
     EXPECT_FALSE(read(2000, 2010));
 }
@@ -105,8 +108,8 @@ TEST_F(SeriesChecksums, OneWithoutAnImportIsNoticed)
     const auto database = store::Database::open(path(), store::Access::write, false);
     ASSERT_TRUE(database);
     ASSERT_TRUE((*database)->execute(
-        "INSERT INTO readings (place, value, import) SELECT place + 1000, value, 99 FROM readings "
-        "LIMIT 1"));
+        "INSERT INTO reading_blocks SELECT sensor, block, 99, first_at + 1000, step_ms, logged "
+        "FROM reading_blocks LIMIT 1"));
     EXPECT_FALSE(read(0, 100));
 }
 

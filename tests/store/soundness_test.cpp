@@ -78,9 +78,10 @@ TEST_F(Soundness, ChangesByAnotherProgramAreNoticed)
     ASSERT_TRUE((*database)->execute("UPDATE meter_readings SET kwh = kwh + 1 WHERE id = 7"));
     EXPECT_FALSE(looksSound(path()));
     ASSERT_TRUE((*database)->execute("UPDATE meter_readings SET kwh = kwh - 1 WHERE id = 7"));
-    ASSERT_TRUE((*database)->execute(
-        "UPDATE readings SET value = value + 1e-9 WHERE place = (SELECT max(place) FROM "
-        "readings)"));
+    ASSERT_TRUE(
+        (*database)->execute("UPDATE reading_blocks SET logged = json_set(logged, '$[#-1]', "
+                             "json_extract(logged, '$[#-1]') + 1e-9) "
+                             "WHERE block = (SELECT max(block) FROM reading_blocks)"));
     EXPECT_FALSE(looksSound(path()));
 }
 

@@ -11,7 +11,7 @@ namespace {
 
 /// Tables with their own record, or without data that a person entered.
 constexpr std::array<std::string_view, 7> unrecorded{
-    "acts", "act_changes", "seal", "readings", "aside_readings", "block_checksums", "log_maps"};
+    "acts", "act_changes", "seal", "reading_blocks", "aside_blocks", "block_checksums", "log_maps"};
 
 struct FreeMemory {
     void operator()(void* memory) const { sqlite3_free(memory); }
@@ -233,9 +233,8 @@ Done applyChanges(const Database& database, const Changeset& changes)
         sqlite3changeset_apply(database.raw(), static_cast<int>(changes.size()),
                                const_cast<char*>(changes.data()), nullptr, onConflict, nullptr);
     if (code == SQLITE_ABORT || (code & 0xff) == SQLITE_CONSTRAINT)
-        return dataProblem(
-            Phrase::tr("a later change depends on this; nothing was changed"), {},
-            Phrase::tr("undo the later change first"));
+        return dataProblem(Phrase::tr("a later change depends on this; nothing was changed"), {},
+                           Phrase::tr("undo the later change first"));
     return checked(database, code);
 }
 

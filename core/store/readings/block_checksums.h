@@ -2,6 +2,7 @@
 // long log can be verified without reading all of it. Not for use outside core/store.
 #pragma once
 
+#include "core/store/readings/block_changes.h"
 #include "core/store/readings/row_checksum.h"
 #include "core/store/records/ids.h"
 #include "core/store/sqlite/database.h"
@@ -12,13 +13,6 @@
 
 namespace holdband::store {
 
-inline constexpr int blockBits = 26; ///< a block is 2^26 ms, about 18.6 hours
-
-constexpr std::int64_t blockOf(std::int64_t ms)
-{
-    return ms >> blockBits;
-}
-
 /// A block of one import, of a given sensor.
 struct BlockKey {
     std::int64_t block = 0;
@@ -28,15 +22,12 @@ struct BlockKey {
 };
 using BlockSums = std::map<BlockKey, ReadingSum>;
 
-/// Adds the sums of new readings to those in the file.
-Done addBlockSums(const Database& database, std::int64_t sensor, const BlockSums& sums);
+/// Adds the sums of an import's new readings to those in the file.
+Done addBlockSums(const Database& database, std::int64_t sensor, std::int64_t import,
+                  const SumsByBlock& sums);
 
 /// The sums of the imports in force, from one block to another, both included.
 Result<BlockSums> readBlockSums(const Database& database, std::int64_t sensor, std::int64_t first,
                                 std::int64_t last);
-
-/// Computes the sums of all imports, for a file of an older format. Readings that don't match the
-/// checksum of their import get none, so that they are still noticed as damage.
-Done makeBlockSums(const Database& database);
 
 } // namespace holdband::store

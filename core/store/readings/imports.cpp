@@ -1,6 +1,6 @@
 #include "core/store/readings/imports.h"
 
-#include "core/store/readings/reading_key.h"
+#include "core/store/readings/block_changes.h"
 #include "core/store/sqlite/rows.h"
 #include "core/text/phrase.h"
 
@@ -19,32 +19,16 @@ Result<std::vector<std::int64_t>> sensorsOf(const Database& database, std::int64
         [](const Statement& row) { return row.integer(0); }, import);
 }
 
-Done moveToWithdrawn(const Database& database, std::int64_t import, std::int64_t sensor)
-{
-    const std::int64_t first = readingKey(sensor, Instant::min());
-    const std::int64_t last = readingKey(sensor, Instant::max());
-    HOLDBAND_TRY(execute(database,
-                         "INSERT INTO aside_readings (import, place, value) SELECT import, place, "
-                         "value FROM readings WHERE place BETWEEN ? AND ? AND import = ?",
-                         first, last, import));
-    return execute(database, "DELETE FROM readings WHERE place BETWEEN ? AND ? AND import = ?",
-                   first, last, import);
-}
-
 /// Problem (data): another import has readings at the times of the withdrawn one.
 Done checkTimesAreFree(const Database& database, std::int64_t import)
 {
-    auto taken = query(
-        database,
-        "SELECT count(*) FROM aside_readings a JOIN readings r ON r.place = a.place "
-        "WHERE a.import = ?",
-        [](const Statement& row) { return row.integer(0); }, import);
+    auto taken = countTaken(database, import);
     HOLDBAND_TRY(taken);
-    if (const std::int64_t count = taken->front(); count > 0)
+    if (*taken > 0)
         return dataProblem(
             Phrase::counted("another import has since added readings for %n of the same times",
                             "another import has since added readings for %n of the same times",
-                            static_cast<std::uint64_t>(count)),
+                            static_cast<std::uint64_t>(*taken)),
             {}, Phrase::tr("withdraw that one first"));
     return {};
 }
@@ -52,11 +36,7 @@ Done checkTimesAreFree(const Database& database, std::int64_t import)
 Done moveBack(const Database& database, std::int64_t import)
 {
     HOLDBAND_TRY(checkTimesAreFree(database, import));
-    HOLDBAND_TRY(execute(database,
-                         "INSERT INTO readings (place, value, import) SELECT place, value, import "
-                         "FROM aside_readings WHERE import = ? ORDER BY place",
-                         import));
-    return execute(database, "DELETE FROM aside_readings WHERE import = ?", import);
+    return moveBlocksBack(database, import);
 }
 
 Result<bool> importIsInForce(const Database& database, std::int64_t import)
@@ -76,7 +56,7 @@ Done settleOne(const Database& database, std::int64_t import,
     if (*wanted)
         return moveBack(database, import);
     for (const std::int64_t sensor : sensors)
-        HOLDBAND_TRY(moveToWithdrawn(database, import, sensor));
+        HOLDBAND_TRY(moveBlocksAside(database, sensor, import));
     return {};
 }
 
@@ -134,7 +114,7 @@ std::optional<std::int64_t> valueOf(const ChangedRow& row, std::string_view colu
 Result<ImportId> nextImport(const Database& database)
 {
     auto id = database.integer("SELECT 1 + max(coalesce((SELECT max(id) FROM imports), 0), "
-                               "coalesce((SELECT max(import) FROM aside_readings), 0))");
+                               "coalesce((SELECT max(import) FROM aside_blocks), 0))");
     HOLDBAND_TRY(id);
     return ImportId{*id};
 }

@@ -1,5 +1,5 @@
-// The key of a reading in the table of readings: sensor and instant in one integer. Not for use
-// outside core/store.
+// Where a reading lies in the file: its sensor, and the block of time that its instant falls in.
+// Not for use outside core/store.
 #pragma once
 
 #include "core/quantity/instant.h"
@@ -12,20 +12,18 @@ namespace holdband::store {
 inline constexpr int instantBits = 44; ///< milliseconds since 1970, until the year 2527
 inline constexpr std::int64_t instantRange = std::int64_t{1} << instantBits;
 
+inline constexpr int blockBits = 26; ///< a block is 2^26 ms, about 18.6 hours
+inline constexpr std::int64_t lastBlock = (instantRange - 1) >> blockBits;
+
+constexpr std::int64_t blockOf(std::int64_t ms)
+{
+    return ms >> blockBits;
+}
+
 /// Instants outside 1970 … 2527 are clamped; the intake refuses them.
-constexpr std::int64_t readingKey(std::int64_t sensor, Instant at)
+constexpr std::int64_t storedMs(Instant at)
 {
-    return sensor * instantRange + std::clamp<std::int64_t>(toMs(at), 0, instantRange - 1);
-}
-
-constexpr std::int64_t sensorOfKey(std::int64_t place)
-{
-    return place >> instantBits;
-}
-
-constexpr std::int64_t msOfKey(std::int64_t place)
-{
-    return place & (instantRange - 1);
+    return std::clamp<std::int64_t>(toMs(at), 0, instantRange - 1);
 }
 
 } // namespace holdband::store

@@ -2,6 +2,7 @@
 
 #include "core/model/names.h"
 #include "core/store/readings/hand_readings.h"
+#include "core/store/readings/reading_blocks.h"
 #include "core/store/readings/reading_key.h"
 #include "core/store/readings/reading_units.h"
 #include "core/store/readings/value_corrections.h"
@@ -9,30 +10,65 @@
 #include "core/text/phrase.h"
 
 #include <algorithm>
+#include <map>
 
 namespace holdband::store {
 
 namespace {
 
+/// The unit and the file of each import of a sensor.
+struct ListedImport {
+    ReadingUnit unit = ReadingUnit::celsius;
+    std::string file;
+};
+
+Result<std::map<std::int64_t, ListedImport>> importsOf(const Database& database,
+                                                       std::int64_t sensor)
+{
+    std::map<std::int64_t, ListedImport> imports;
+    auto rows = query<BulkStatement>(
+        database,
+        "SELECT i.id, c.unit, i.file FROM import_columns c JOIN imports i ON i.id = c.import "
+        "WHERE c.sensor = ?",
+        [&](const BulkStatement& row) {
+            imports[row.integer(0)] = {
+                choiceNamed<ReadingUnit>(row.text(1)).value_or(ReadingUnit::celsius), row.text(2)};
+            return true;
+        },
+        sensor);
+    HOLDBAND_TRY(rows);
+    return imports;
+}
+
+/// The first readings in the span, `most` at most.
 Result<std::vector<ListedReading>> logged(const Database& database, std::int64_t sensor, Span span,
                                           std::size_t most)
 {
-    return query<BulkStatement>(
-        database,
-        "SELECT r.place, r.value, c.unit, i.file FROM readings r "
-        "LEFT JOIN import_columns c ON c.import = r.import AND c.sensor = ?1 "
-        "LEFT JOIN imports i ON i.id = r.import "
-        "WHERE r.place BETWEEN ?2 AND ?3 ORDER BY r.place LIMIT ?4",
-        [](const BulkStatement& row) {
+    auto imports = importsOf(database, sensor);
+    HOLDBAND_TRY(imports);
+    const std::int64_t first = storedMs(span.start);
+    const std::int64_t last = storedMs(span.end);
+    auto walk = BlockWalk::over(database, sensor, blockOf(first), blockOf(last));
+    HOLDBAND_TRY(walk);
+    std::vector<ListedReading> listed;
+    for (;;) {
+        auto block = walk->next();
+        HOLDBAND_TRY(block);
+        if (!*block || listed.size() == most)
+            return listed;
+        const BlockReadings& readings = **block;
+        for (std::size_t i = 0; i < readings.size() && listed.size() < most; ++i) {
+            if (readings.ms[i] < first || readings.ms[i] > last)
+                continue;
+            const ListedImport& import = (*imports)[readings.import[i]];
             ListedReading reading;
-            reading.at = instantFromMs(msOfKey(row.integer(0)));
-            reading.value = row.real(1);
-            reading.unit = choiceNamed<ReadingUnit>(row.text(2)).value_or(ReadingUnit::celsius);
-            reading.from = row.text(3);
-            return reading;
-        },
-        sensor, readingKey(sensor, span.start), readingKey(sensor, span.end),
-        static_cast<std::int64_t>(most));
+            reading.at = instantFromMs(readings.ms[i]);
+            reading.value = readings.value[i];
+            reading.unit = import.unit;
+            reading.from = import.file;
+            listed.push_back(std::move(reading));
+        }
+    }
 }
 
 void addHand(const std::vector<StoredHandReading>& stored, Span span,

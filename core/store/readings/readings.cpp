@@ -1,9 +1,11 @@
 #include "core/store/readings/readings.h"
 
 #include "core/model/names.h"
+#include "core/store/readings/block_changes.h"
 #include "core/store/readings/block_checksums.h"
 #include "core/store/readings/import_units.h"
 #include "core/store/readings/imports.h"
+#include "core/store/readings/reading_blocks.h"
 #include "core/store/readings/reading_key.h"
 #include "core/store/readings/reading_units.h"
 #include "core/store/sqlite/rows.h"
@@ -16,76 +18,8 @@ namespace holdband::store {
 
 namespace {
 
-constexpr std::size_t rowsPerInsert = 200;
-
 /// A value stored in one unit and read in another counts as equal within this, in the base unit.
 constexpr double sameValue = 1e-9;
-
-std::string insertSql(std::size_t rows)
-{
-    std::string sql = "INSERT INTO readings (place, value, import) VALUES ";
-    // Only the first tuple has numbers: bare parameters continue from the last number.
-    for (std::size_t i = 0; i < rows; ++i)
-        sql += i == 0 ? "(?2,?3,?1)" : ",(?,?,?1)";
-    return sql;
-}
-
-/// Inserts rows that are known to be new, many per statement.
-class BulkInsert {
-public:
-    static Result<BulkInsert> make(const Database& database, std::int64_t sensor, ImportId import)
-    {
-        auto many = database.prepare<BulkStatement>(insertSql(rowsPerInsert));
-        HOLDBAND_TRY(many);
-        return BulkInsert(database, std::move(*many), sensor, import.value);
-    }
-
-    Done add(Instant at, double value)
-    {
-        m_places.push_back(readingKey(m_sensor, at));
-        m_values.push_back(value);
-        return m_places.size() == rowsPerInsert ? flush(m_many) : Done{};
-    }
-
-    Done finish()
-    {
-        if (m_places.empty())
-            return {};
-        auto rest = m_database->prepare<BulkStatement>(insertSql(m_places.size()));
-        HOLDBAND_TRY(rest);
-        return flush(*rest);
-    }
-
-private:
-    BulkInsert(const Database& database, BulkStatement many, std::int64_t sensor,
-               std::int64_t import)
-        : m_database(&database), m_many(std::move(many)), m_sensor(sensor), m_import(import)
-    {
-    }
-
-    Done flush(BulkStatement& statement)
-    {
-        statement.bind(1, m_import);
-        for (std::size_t i = 0; i < m_places.size(); ++i) {
-            const int index = 2 + static_cast<int>(2 * i);
-            statement.bind(index, m_places[i]);
-            statement.bind(index + 1, m_values[i]);
-        }
-        m_places.clear();
-        m_values.clear();
-        auto stepped = statement.step();
-        sqlite3_reset(statement.raw());
-        HOLDBAND_TRY(stepped);
-        return {};
-    }
-
-    const Database* m_database;
-    BulkStatement m_many;
-    std::int64_t m_sensor;
-    std::int64_t m_import;
-    std::vector<std::int64_t> m_places;
-    std::vector<double> m_values;
-};
 
 /// Reads the stored readings in step with the file's, both in order of time.
 class StoredWalk {
@@ -95,44 +29,49 @@ public:
     {
         auto units = ImportUnits::of(database, sensor);
         HOLDBAND_TRY(units);
-        auto statement =
-            database.prepare<BulkStatement>("SELECT place, value, import FROM readings "
-                                            "WHERE place BETWEEN ? AND ?");
-        HOLDBAND_TRY(statement);
-        statement->bindAll(readingKey(sensor, from), readingKey(sensor, to));
-        StoredWalk walk(std::move(*units), std::move(*statement));
-        HOLDBAND_TRY(walk.next());
-        return walk;
+        auto blocks =
+            BlockWalk::over(database, sensor, blockOf(storedMs(from)), blockOf(storedMs(to)));
+        HOLDBAND_TRY(blocks);
+        return StoredWalk(std::move(*units), std::move(*blocks));
     }
 
-    /// The stored value at that instant, as raw number and unit.
-    Result<std::optional<std::pair<double, ReadingUnit>>> at(std::int64_t place)
+    /// The stored value at that instant, as raw number and unit. Instants in order of time.
+    Result<std::optional<std::pair<double, ReadingUnit>>> at(std::int64_t ms)
     {
-        while (m_more && m_statement.integer(0) < place)
+        while (m_more && (m_next == m_block.size() || m_block.ms[m_next] < ms))
             HOLDBAND_TRY(next());
-        if (!m_more || m_statement.integer(0) != place)
+        if (!m_more || m_block.ms[m_next] != ms)
             return std::optional<std::pair<double, ReadingUnit>>();
         return std::optional(
-            std::pair(m_statement.real(1), m_units.unitOf(m_statement.integer(2))));
+            std::pair(m_block.value[m_next], m_units.unitOf(m_block.import[m_next])));
     }
 
 private:
-    StoredWalk(ImportUnits units, BulkStatement statement)
-        : m_units(std::move(units)), m_statement(std::move(statement))
+    StoredWalk(ImportUnits units, BlockWalk blocks)
+        : m_units(std::move(units)), m_blocks(std::move(blocks))
     {
     }
 
     Done next()
     {
-        auto row = m_statement.step();
-        HOLDBAND_TRY(row);
-        m_more = *row;
+        if (m_next < m_block.size()) {
+            ++m_next;
+            return {};
+        }
+        auto block = m_blocks.next();
+        HOLDBAND_TRY(block);
+        m_more = *block != nullptr;
+        m_next = 0;
+        if (m_more)
+            m_block = **block;
         return {};
     }
 
     ImportUnits m_units;
-    BulkStatement m_statement;
-    bool m_more = false;
+    BlockWalk m_blocks;
+    BlockReadings m_block;
+    std::size_t m_next = 0;
+    bool m_more = true;
 };
 
 bool same(double stored, ReadingUnit storedUnit, double raw, ReadingUnit unit)
@@ -155,7 +94,7 @@ Result<NewRows> compareWithStored(const Database& database, std::int64_t sensor,
     auto walk = StoredWalk::over(database, sensor, at.front(), at.back());
     HOLDBAND_TRY(walk);
     for (std::size_t i = 0; i < at.size(); ++i) {
-        auto stored = walk->at(readingKey(sensor, at[i]));
+        auto stored = walk->at(storedMs(at[i]));
         HOLDBAND_TRY(stored);
         if (!*stored) {
             found.indices.push_back(static_cast<std::uint32_t>(i));
@@ -197,33 +136,10 @@ Done addSourceLines(const Database& database, ImportId import, std::int64_t sens
     return {};
 }
 
-/// Returns the sums over the rows, which are in order of time.
-Result<BlockSums> insertNew(const Database& database, ImportId import, std::int64_t sensor,
-                            const SensorRows& rows, const std::vector<std::uint32_t>& indices)
-{
-    auto insert = BulkInsert::make(database, sensor, import);
-    HOLDBAND_TRY(insert);
-    BlockSums sums;
-    ReadingSum* current = nullptr;
-    std::int64_t block = -1;
-    for (const std::uint32_t i : indices) {
-        const Instant at = (*rows.at)[i];
-        const double value = (*rows.raw)[i];
-        if (!current || blockOf(toMs(at)) != block) {
-            block = blockOf(toMs(at));
-            current = &sums[{block, import.value}];
-        }
-        current->add(toMs(at), value);
-        HOLDBAND_TRY(insert->add(at, value));
-    }
-    HOLDBAND_TRY(insert->finish());
-    return sums;
-}
-
-std::uint64_t wholeChecksum(const BlockSums& sums)
+std::uint64_t wholeChecksum(const SumsByBlock& sums)
 {
     std::uint64_t checksum = 0;
-    for (const auto& [key, sum] : sums)
+    for (const auto& [block, sum] : sums)
         checksum += sum.checksum;
     return checksum;
 }
@@ -302,9 +218,10 @@ Result<AddedRows> addReadings(const Change& change, ImportId import, const Senso
     HOLDBAND_TRY(found);
     if (!found->indices.empty()) {
         HOLDBAND_TRY(change.pauseRecording());
-        auto sums = insertNew(database, import, *sensor, rows, found->indices);
+        auto sums =
+            addToBlocks(database, *sensor, import.value, {rows.at, rows.raw, &found->indices});
         HOLDBAND_TRY(sums);
-        HOLDBAND_TRY(addBlockSums(database, *sensor, *sums));
+        HOLDBAND_TRY(addBlockSums(database, *sensor, import.value, *sums));
         HOLDBAND_TRY(change.resumeRecording());
         HOLDBAND_TRY(
             addColumn(database, import, *sensor, rows, found->indices, wholeChecksum(*sums)));
@@ -347,21 +264,12 @@ Done fillColumn(const Database& database, ImportId import, bool aside, RawColumn
         import.value, *sensor);
     HOLDBAND_TRY(lines);
     column.lines = std::move(*lines);
-    auto statement = database.prepare<BulkStatement>(
-        "SELECT place, value FROM " + std::string(aside ? "aside_readings" : "readings") +
-        " WHERE place BETWEEN ? AND ? AND import = ? "
-        "ORDER BY place");
-    HOLDBAND_TRY(statement);
-    statement->bindAll(readingKey(*sensor, Instant::min()), readingKey(*sensor, Instant::max()),
-                       import.value);
-    for (;;) {
-        auto row = statement->step();
-        HOLDBAND_TRY(row);
-        if (!*row)
-            return {};
-        column.at.push_back(instantFromMs(msOfKey(statement->integer(0))));
-        column.raw.push_back(statement->real(1));
-    }
+    std::vector<std::int64_t> ms;
+    HOLDBAND_TRY(readBlocksOf(database, *sensor, import.value, aside, ms, column.raw));
+    column.at.reserve(ms.size());
+    for (const std::int64_t at : ms)
+        column.at.push_back(instantFromMs(at));
+    return {};
 }
 
 } // namespace

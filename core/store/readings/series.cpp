@@ -2,6 +2,7 @@
 // hand.
 #include "core/store/readings/hand_readings.h"
 #include "core/store/readings/import_units.h"
+#include "core/store/readings/reading_blocks.h"
 #include "core/store/readings/reading_key.h"
 #include "core/store/readings/reading_units.h"
 #include "core/store/readings/readings.h"
@@ -16,80 +17,66 @@ namespace holdband::store {
 
 namespace {
 
-/// Selects the sensor's readings in the span and their neighbours; `columns` of each.
-Result<BulkStatement> openReadings(const Database& database, SensorId id, Span span,
-                                   const std::string& columns)
-{
-    // ?1 … ?2 are all keys of the sensor, ?3 … ?4 those of the span.
-    auto statement =
-        database.prepare<BulkStatement>("SELECT " + columns +
-                                        " FROM readings WHERE "
-                                        "place >= coalesce((SELECT max(place) FROM readings WHERE "
-                                        "place BETWEEN ?1 AND ?3 - 1), ?3) "
-                                        "AND "
-                                        "place <= coalesce((SELECT min(place) FROM readings WHERE "
-                                        "place BETWEEN ?4 + 1 AND ?2), ?4)");
-    HOLDBAND_TRY(statement);
-    statement->bindAll(readingKey(id.value, Instant::min()), readingKey(id.value, Instant::max()),
-                       readingKey(id.value, span.start), readingKey(id.value, span.end));
-    return statement;
-}
+/// What is read of a sensor: its readings from one time to another, both included, and the blocks
+/// that they are in.
+struct Stretch {
+    std::int64_t firstMs = 0, lastMs = 0;
+    std::int64_t firstBlock = 0, lastBlock = 0;
+};
 
-/// `importOf` and `valueOf` return the import and the base value of a row.
-template <typename ImportOf, typename ValueOf>
-Result<Series> seriesOf(BulkStatement& statement, SeriesChecksums& checksums, ImportOf importOf,
-                        ValueOf valueOf)
+/// The span with one neighbour on each side.
+Result<Stretch> stretchOf(const Database& database, SensorId id, Span span)
 {
-    Series series;
-    sqlite3_stmt* raw = statement.raw();
-    for (;;) {
-        auto row = statement.step();
-        HOLDBAND_TRY(row);
-        if (!*row)
-            return series;
-        const std::int64_t ms = msOfKey(sqlite3_column_int64(raw, 0));
-        const double stored = sqlite3_column_double(raw, 1);
-        const std::int64_t import = importOf(raw);
-        checksums.add(import, ms, stored);
-        series.at.push_back(instantFromMs(ms));
-        series.value.push_back(valueOf(stored, import));
+    Stretch stretch{storedMs(span.start), storedMs(span.end), 0, 0};
+    auto before = readingBefore(database, id.value, stretch.firstMs);
+    HOLDBAND_TRY(before);
+    auto after = readingAfter(database, id.value, stretch.lastMs);
+    HOLDBAND_TRY(after);
+    stretch.firstBlock = blockOf(stretch.firstMs);
+    stretch.lastBlock = blockOf(stretch.lastMs);
+    if (*before) {
+        stretch.firstMs = (*before)->ms;
+        stretch.firstBlock = std::min(stretch.firstBlock, blockOf(stretch.firstMs));
     }
+    if (*after) {
+        stretch.lastMs = (*after)->ms;
+        stretch.lastBlock = std::max(stretch.lastBlock, blockOf(stretch.lastMs));
+    }
+    return stretch;
 }
 
-/// This runs for a million rows, so it is faster not to read the import if there is only one, nor
-/// the unit if all have the same.
-Result<Series> loggedRows(const Database& database, SensorId id, Span span, ImportUnits& units,
-                          SeriesChecksums& checksums)
+void append(const BlockReadings& block, const Stretch& stretch, ImportUnits& units, Series& series)
 {
-    const bool oneImport = checksums.onlyOne();
-    auto rows =
-        openReadings(database, id, span, oneImport ? "place, value" : "place, value, import");
-    HOLDBAND_TRY(rows);
-    const auto importOf = [first = checksums.firstImport(), oneImport](sqlite3_stmt* row) {
-        return oneImport ? first : sqlite3_column_int64(row, 2);
-    };
-    const std::optional<ReadingUnit> only = units.only();
-    if (!only)
-        return seriesOf(*rows, checksums, importOf, [&](double value, std::int64_t import) {
-            return baseValue(value, units.unitOf(import));
-        });
-    auto series =
-        seriesOf(*rows, checksums, importOf, [](double value, std::int64_t) { return value; });
-    HOLDBAND_TRY(series);
-    for (double& value : series->value)
-        value = baseValue(value, *only);
-    return series;
+    const auto first = std::lower_bound(block.ms.begin(), block.ms.end(), stretch.firstMs);
+    const auto last = std::upper_bound(first, block.ms.end(), stretch.lastMs);
+    const auto from = static_cast<std::size_t>(first - block.ms.begin());
+    const auto to = static_cast<std::size_t>(last - block.ms.begin());
+    for (std::size_t i = from; i < to; ++i) {
+        series.at.push_back(instantFromMs(block.ms[i]));
+        series.value.push_back(baseValue(block.value[i], units.unitOf(block.import[i])));
+    }
 }
 
 Result<Series> loggedSeries(const Database& database, SensorId id, Span span)
 {
     auto units = ImportUnits::of(database, id.value);
     HOLDBAND_TRY(units);
-    SeriesChecksums checksums(id.value, units->inForce());
-    auto logged = loggedRows(database, id, span, *units, checksums);
-    HOLDBAND_TRY(logged);
-    HOLDBAND_TRY(checksums.check(database, span));
-    return logged;
+    auto stretch = stretchOf(database, id, span);
+    HOLDBAND_TRY(stretch);
+    auto walk = BlockWalk::over(database, id.value, stretch->firstBlock, stretch->lastBlock);
+    HOLDBAND_TRY(walk);
+    Series series;
+    SeriesChecksums checksums(id.value);
+    for (;;) {
+        auto block = walk->next();
+        HOLDBAND_TRY(block);
+        if (!*block)
+            break;
+        checksums.add(**block);
+        append(**block, *stretch, *units, series);
+    }
+    HOLDBAND_TRY(checksums.check(database, stretch->firstBlock, stretch->lastBlock));
+    return series;
 }
 
 /// A damaged file may contain values that no reading can have.
@@ -174,19 +161,9 @@ Result<Series> readSeries(const LogbookFile& logbook, const std::string& sensor,
 
 namespace {
 
-/// `ofPlaces` is min(place) or max(place).
-Result<std::optional<Instant>> loggedAt(const Database& database, std::int64_t sensor,
-                                        const std::string& ofPlaces)
+std::optional<Instant> timeOf(const std::optional<PlacedReading>& reading)
 {
-    auto logged = query<BulkStatement>(
-        database, "SELECT " + ofPlaces + " FROM readings WHERE place BETWEEN ? AND ?",
-        [](const BulkStatement& row) {
-            const auto place = row.optionalInteger(0);
-            return place ? std::optional(instantFromMs(msOfKey(*place))) : std::nullopt;
-        },
-        readingKey(sensor, Instant::min()), readingKey(sensor, Instant::max()));
-    HOLDBAND_TRY(logged);
-    return logged->front();
+    return reading ? std::optional(instantFromMs(reading->ms)) : std::nullopt;
 }
 
 } // namespace
@@ -195,7 +172,7 @@ Result<std::optional<Instant>> firstLoggedAt(const LogbookFile& logbook, const s
 {
     auto id = idOf(logbook.database(), "sensors", "sensor", sensor);
     HOLDBAND_TRY(id);
-    return loggedAt(logbook.database(), *id, "min(place)");
+    return readingAfter(logbook.database(), *id, -1).map(timeOf);
 }
 
 Result<std::optional<Instant>> lastReadingAt(const LogbookFile& logbook, const std::string& sensor)
@@ -206,7 +183,7 @@ Result<std::optional<Instant>> lastReadingAt(const LogbookFile& logbook, const s
     const auto instantAt = [](const BulkStatement& row) {
         return row.isNull(0) ? std::nullopt : std::optional(row.instant(0));
     };
-    auto logged = loggedAt(database, *id, "max(place)");
+    auto logged = readingBefore(database, *id, instantRange).map(timeOf);
     HOLDBAND_TRY(logged);
     auto hand = query<BulkStatement>(
         database, "SELECT max(at) FROM hand_readings WHERE sensor = ? AND set_aside = 0", instantAt,

@@ -2,6 +2,7 @@
 
 #include "core/assign_result.h"
 #include "core/store/readings/hand_readings.h"
+#include "core/store/readings/reading_blocks.h"
 #include "core/store/readings/reading_key.h"
 #include "core/store/readings/row_checksum.h"
 #include "core/store/readings/value_corrections.h"
@@ -40,20 +41,24 @@ bool mayTouch(const Column& column, Span span)
            (!column.last || *column.last >= toMs(span.start));
 }
 
-Result<std::vector<Row>> neighboursOf(const Database& database, std::int64_t sensor, Span span)
+/// One reading on each side of the span.
+Result<std::vector<Row>> neighboursOf(const Database& database, std::int64_t sensor, Span span,
+                                      const std::vector<Column>& columns)
 {
-    // ?1 … ?2 are all keys of the sensor, ?3 … ?4 those of the span.
-    return query<BulkStatement>(
-        database,
-        "SELECT r.place, r.value, r.import, coalesce(c.unit, '') FROM readings r "
-        "LEFT JOIN import_columns c ON c.import = r.import AND c.sensor = r.place >> ?5 "
-        "WHERE r.place IN ((SELECT max(place) FROM readings WHERE place BETWEEN ?1 AND ?3 - 1), "
-        "(SELECT min(place) FROM readings WHERE place BETWEEN ?4 + 1 AND ?2)) ORDER BY r.place",
-        [](const BulkStatement& row) {
-            return Row{row.integer(0), row.real(1), row.integer(2), row.text(3)};
-        },
-        readingKey(sensor, Instant::min()), readingKey(sensor, Instant::max()),
-        readingKey(sensor, span.start), readingKey(sensor, span.end), instantBits);
+    auto before = readingBefore(database, sensor, storedMs(span.start));
+    HOLDBAND_TRY(before);
+    auto after = readingAfter(database, sensor, storedMs(span.end));
+    HOLDBAND_TRY(after);
+    std::vector<Row> rows;
+    for (const auto& neighbour : {*before, *after}) {
+        if (!neighbour)
+            continue;
+        const auto column = std::find_if(columns.begin(), columns.end(), [&](const Column& one) {
+            return one.import == neighbour->import;
+        });
+        rows.push_back({*neighbour, column == columns.end() ? std::string() : column->unit});
+    }
+    return rows;
 }
 
 /// The readings inside the span and one on each side. `typed` in order of time.
@@ -108,10 +113,23 @@ Result<SeriesFingerprint> SeriesFingerprints::of(const std::string& sensor, Span
             print.columns.push_back(column);
     }
     HOLDBAND_TRY(
-        assignResult(neighboursOf(m_logbook->database(), print.sensor, span), print.neighbours));
+        assignResult(neighboursOf(m_logbook->database(), print.sensor, span, (*records)->columns),
+                     print.neighbours));
     print.corrections = (*records)->corrections;
     print.hand = around((*records)->hand, span);
     return print;
+}
+
+/// Adds the import's readings after that time.
+void SeriesFingerprints::addTail(const BlockReadings& block, std::int64_t import,
+                                 std::int64_t after, Tail& tail)
+{
+    for (std::size_t i = 0; i < block.size(); ++i) {
+        if (block.import[i] != import || block.ms[i] <= after)
+            continue;
+        ++tail.readings;
+        tail.checksum += rowHash(block.ms[i], block.value[i]);
+    }
 }
 
 Result<SeriesFingerprints::Tail> SeriesFingerprints::tailOf(std::int64_t sensor,
@@ -121,19 +139,15 @@ Result<SeriesFingerprints::Tail> SeriesFingerprints::tailOf(std::int64_t sensor,
     const auto known = m_tails.find(key);
     if (known != m_tails.end())
         return known->second;
-    auto statement = m_logbook->database().prepare<BulkStatement>(
-        "SELECT place, value FROM readings WHERE place > ? AND place <= ? AND import = ?");
-    HOLDBAND_TRY(statement);
-    statement->bindAll(readingKey(sensor, instantFromMs(after)), readingKey(sensor, Instant::max()),
-                       import);
+    auto walk = BlockWalk::over(m_logbook->database(), sensor, blockOf(after), lastBlock);
+    HOLDBAND_TRY(walk);
     Tail tail;
     for (;;) {
-        auto row = statement->step();
-        HOLDBAND_TRY(row);
-        if (!*row)
+        auto block = walk->next();
+        HOLDBAND_TRY(block);
+        if (!*block)
             break;
-        ++tail.readings;
-        tail.checksum += rowHash(msOfKey(statement->integer(0)), statement->real(1));
+        addTail(**block, import, after, tail);
     }
     return m_tails.emplace(key, tail).first->second;
 }

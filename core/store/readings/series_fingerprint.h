@@ -6,6 +6,7 @@
 
 #include "core/model/readings.h"
 #include "core/store/logbook_file.h"
+#include "core/store/readings/reading_blocks.h"
 
 #include <array>
 #include <cstdint>
@@ -28,11 +29,9 @@ struct SeriesFingerprint {
 
         bool operator==(const Column&) const = default;
     };
-    /// A stored row: its key and value, and its import with the unit.
+    /// A stored reading, and the unit of its import.
     struct Row {
-        std::int64_t place = 0;
-        double value = 0.0;
-        std::int64_t import = 0;
+        PlacedReading reading;
         std::string unit;
 
         bool operator==(const Row&) const = default;
@@ -75,6 +74,8 @@ private:
         std::int64_t readings = 0;
         std::uint64_t checksum = 0;
     };
+    static void addTail(const BlockReadings& block, std::int64_t import, std::int64_t after,
+                        Tail& tail);
     Result<Tail> tailOf(std::int64_t sensor, std::int64_t import, std::int64_t after);
     Result<bool> onlyGrew(const SeriesFingerprint::Column& before,
                           const SeriesFingerprint::Column& now, std::int64_t sensor, Span span);

@@ -15,9 +15,12 @@ namespace {
 
 /// SQLite lists a page that it could not read, because the disk failed or memory was short, like a
 /// damaged one, but with the error's code ("error code=10", "returns error code 7"; see
-/// https://www.sqlite.org/rescode.html).
+/// https://www.sqlite.org/rescode.html), and a page of a long text without one ("failed to get page
+/// 23").
 std::optional<int> failedRead(const std::string& line)
 {
+    if (line.find("failed to get page") != std::string::npos)
+        return SQLITE_IOERR_READ;
     constexpr std::string_view mark = "error code";
     const std::size_t at = line.find(mark);
     if (at == std::string::npos)

@@ -32,8 +32,8 @@ Result<std::vector<SealedTable>> sealedTables(const Database& database)
         "SELECT t.name, (SELECT count(*) FROM sqlite_schema i WHERE i.type = 'index' "
         "AND i.tbl_name = t.name) FROM sqlite_schema t "
         "WHERE t.type = 'table' AND t.name NOT LIKE 'sqlite_%' "
-        "AND t.name NOT IN ('readings', 'aside_readings', 'block_checksums', 'seal', "
-        "'act_changes'" +
+        "AND t.name NOT IN ('readings', 'aside_readings', 'reading_blocks', 'aside_blocks', "
+        "'block_checksums', 'seal', 'act_changes'" +
             unsealedThen + ") ORDER BY t.name",
         [](const BulkStatement& row) {
             return SealedTable{row.text(0), row.integer(1) > 0};

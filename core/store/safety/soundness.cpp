@@ -1,7 +1,7 @@
 #include "core/store/safety/soundness.h"
 
 #include "core/store/history/entry_changes.h"
-#include "core/store/readings/reading_key.h"
+#include "core/store/readings/reading_blocks.h"
 #include "core/store/readings/row_checksum.h"
 #include "core/store/safety/integrity.h"
 #include "core/store/safety/seal.h"
@@ -17,35 +17,26 @@ namespace {
 
 using Key = std::pair<std::int64_t, std::int64_t>; ///< import, sensor
 
-/// Adds up the sums of the rows in `readings` or `aside_readings`.
-Done addSums(const Database& database, const std::string& table, std::map<Key, ReadingSum>& sums)
+/// Adds up the sums of the blocks that are in force, or of those that are aside.
+Done addSums(const Database& database, bool aside, std::map<Key, ReadingSum>& sums)
 {
-    auto statement = database.prepare<BulkStatement>("SELECT import, place, value FROM " + table);
-    HOLDBAND_TRY(statement);
-    ReadingSum* current = nullptr;
-    Key key{-1, -1};
-    for (;;) {
-        auto row = statement->step();
-        HOLDBAND_TRY(row);
-        if (!*row)
-            return {};
-        const std::int64_t place = statement->integer(1);
-        const Key now{statement->integer(0), sensorOfKey(place)};
-        if (!current || now != key) {
-            key = now;
-            current = &sums[key];
-        }
-        current->add(msOfKey(place), statement->real(2));
+    auto stored = blockSumsIn(database, aside);
+    HOLDBAND_TRY(stored);
+    for (const StoredBlockSum& block : *stored) {
+        ReadingSum& sum = sums[{block.import, block.sensor}];
+        sum.readings += block.sum.readings;
+        sum.checksum += block.sum.checksum;
     }
+    return {};
 }
 
-/// Readings of withdrawn imports are in `aside_readings`, and none of them may be in both tables.
+/// Readings of withdrawn imports are in `aside_blocks`, and none of them may be in both tables.
 /// Those of an undone import have no record to be checked against.
 Done addWithdrawn(const Database& database, std::map<Key, ReadingSum>& sums,
                   std::vector<std::string>& damage)
 {
     std::map<Key, ReadingSum> aside;
-    HOLDBAND_TRY(addSums(database, "aside_readings", aside));
+    HOLDBAND_TRY(addSums(database, true, aside));
     auto withdrawn =
         query<BulkStatement>(database, "SELECT id FROM imports WHERE taken_back_at IS NOT NULL",
                              [](const BulkStatement& row) { return row.integer(0); });
@@ -93,7 +84,7 @@ Done checkImports(const Database& database, std::vector<std::string>& damage)
     auto blocks = blockTotals(database);
     HOLDBAND_TRY(blocks);
     std::map<Key, ReadingSum> sums;
-    HOLDBAND_TRY(addSums(database, "readings", sums));
+    HOLDBAND_TRY(addSums(database, false, sums));
     HOLDBAND_TRY(addWithdrawn(database, sums, damage));
     auto columns = query<BulkStatement>(
         database,

@@ -90,6 +90,16 @@ std::string BulkStatement::bytes(int column) const
                  : std::string();
 }
 
+Result<std::string_view> BulkStatement::longText(int column) const
+{
+    const auto* bytes = static_cast<const char*>(sqlite3_column_blob(raw(), column));
+    if (!bytes && sqlite3_errcode(sqlite3_db_handle(raw())) == SQLITE_NOMEM)
+        return failure(m_database->problem(SQLITE_NOMEM));
+    return bytes ? std::string_view(bytes,
+                                    static_cast<std::size_t>(sqlite3_column_bytes(raw(), column)))
+                 : std::string_view();
+}
+
 std::string BulkStatement::columnName(int column) const
 {
     const char* name = sqlite3_column_name(raw(), column);

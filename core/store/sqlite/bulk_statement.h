@@ -33,6 +33,8 @@ public:
     std::int64_t integer(int column) const;
     std::string text(int column) const;
     std::string bytes(int column) const;
+    /// Without a copy: valid until the next step. Problem (file): there is no memory for it.
+    Result<std::string_view> longText(int column) const;
 
     // For StatementBase.
     double number(int column) const;
