@@ -49,19 +49,4 @@ void writeDescription(const std::filesystem::path& path, int batchRows)
                  "schedule": [ { "stage": "Hold", "target_f": 66 } ] } ] })json";
 }
 
-void writePeerScript(const std::filesystem::path& path, const std::filesystem::path& log,
-                     bool intoLongTable)
-{
-    std::ofstream script(path);
-    script << ".mode csv\n.import '" << log.string() << "' raw\n";
-    if (!intoLongTable)
-        return;
-    script << "CREATE TABLE long (sensor INTEGER, instant INTEGER, value REAL, "
-              "PRIMARY KEY (sensor, instant)) WITHOUT ROWID;\n";
-    int sensor = 0;
-    for (const char* column : {"Vessel (F)", "Air (F)", "Room (F)"})
-        script << "INSERT INTO long SELECT " << ++sensor << ", unixepoch(Logged) * 1000, CAST(\""
-               << column << "\" AS REAL) FROM raw;\n";
-}
-
 } // namespace holdband::bench

@@ -12,8 +12,4 @@ void writeLog(const std::filesystem::path& path, int rows);
 /// Equipment for the log, and one batch over its first `batchRows` minutes.
 void writeDescription(const std::filesystem::path& path, int batchRows);
 
-/// The same work for the sqlite3 shell: import, then copy three sensors into a long table.
-void writePeerScript(const std::filesystem::path& path, const std::filesystem::path& log,
-                     bool intoLongTable);
-
 } // namespace holdband::bench

@@ -13,6 +13,9 @@ cmake --preset bench >&2
 cmake --build --preset bench >&2
 folder=$(mktemp -d)
 trap 'rm -rf -- "$folder"' EXIT
+cp tests/bench/duckdb.mjs "$folder"
+npm install --silent --no-audit --no-fund --prefix "$folder" @duckdb/node-api >/dev/null 2>&1 ||
+    echo "DuckDB's package can't be had: its rows say \"not there\"" >&2
 build/bench/holdband load "$folder/sample.holdband" sample-data/spring-trials.json >/dev/null
 # Without -noreset the display restarts whenever its last client disconnects.
 xvfb-run -a -s "-screen 0 1600x1000x24 -noreset" \

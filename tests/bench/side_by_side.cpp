@@ -143,16 +143,33 @@ SpansRead spansRead(const LogbookFile& logbook)
     return all;
 }
 
+/// The same readings as rows of a table, for the peer.
+void writePeer(const std::string& path, const std::string& logbook)
+{
+    std::filesystem::remove(path);
+    sqlite3* database = nullptr;
+    sqlite3_open(path.c_str(), &database);
+    const std::string script =
+        "ATTACH '" + logbook +
+        "' AS logbook; CREATE TABLE sensors AS SELECT id, name FROM logbook.sensors; "
+        "CREATE TABLE long (place INTEGER PRIMARY KEY, value REAL); "
+        "INSERT INTO long SELECT sensor * (1 << 44) + first_at + step_ms * each.key, each.value "
+        "FROM logbook.reading_blocks, json_each(logged) each";
+    if (sqlite3_exec(database, script.c_str(), nullptr, nullptr, nullptr) != SQLITE_OK)
+        std::fprintf(stderr, "the peer's table: %s\n", sqlite3_errmsg(database));
+    sqlite3_close(database);
+}
+
 /// Seconds to read the rows of each batch: its beer's and its room's.
-double plainTime(const LogbookFile& logbook, const std::string& path)
+double plainTime(const LogbookFile& logbook, const std::string& peer)
 {
     const SpansRead spans = spansRead(logbook);
     const auto start = std::chrono::steady_clock::now();
     sqlite3* database = nullptr;
     sqlite3_stmt* statement = nullptr;
-    sqlite3_open_v2(path.c_str(), &database, SQLITE_OPEN_READONLY, nullptr);
+    sqlite3_open_v2(peer.c_str(), &database, SQLITE_OPEN_READONLY, nullptr);
     sqlite3_prepare_v2(database,
-                       "SELECT place, value FROM readings WHERE place BETWEEN "
+                       "SELECT place, value FROM long WHERE place BETWEEN "
                        "(SELECT id FROM sensors WHERE name = ?1) * (1 << 44) + ?2 AND "
                        "(SELECT id FROM sensors WHERE name = ?1) * (1 << 44) + ?3",
                        -1, &statement, nullptr);
@@ -189,9 +206,11 @@ SideBySideTimes sideBySideTimes(const std::filesystem::path& folder, int reading
     const History history{readings / (4 * rounds)};
     const std::string path = (folder / "side_by_side.holdband").string();
     const auto logbook = made(path, history);
+    const std::string peer = (folder / "side_by_side.db").string();
+    writePeer(peer, path);
     std::vector<double> plain, first, again, afterRows;
     for (int i = 0; i < runs; ++i) {
-        plain.push_back(plainTime(*logbook, path));
+        plain.push_back(plainTime(*logbook, peer));
         results::ComparisonCache cache;
         first.push_back(compareTime(*logbook, cache));
         changeWeight(*logbook, i);
