@@ -20,7 +20,7 @@ INSERT INTO meter_readings VALUES (1, 1, 1772000000000, 5.0, 2, NULL, 'first', N
                                   (2, 1, 1772100000000, 6.5, 2, NULL, '', NULL, NULL, 1);
 )sql";
 
-/// The rows of readings that lie in blocks since step 12.
+/// The rows of readings that lie in blocks since step 12, without what step 13 added.
 inline const std::string rowsFromBlocks = R"sql(
 CREATE TABLE readings (
     place  INTEGER PRIMARY KEY,
@@ -46,6 +46,7 @@ SELECT b.import,
 FROM aside_blocks b, json_each(b.logged) one;
 DROP TABLE reading_blocks;
 DROP TABLE aside_blocks;
+DROP TABLE read_logs;
 )sql";
 
 /// What the steps from 7 on added; to be run before other changes, which views would hinder.

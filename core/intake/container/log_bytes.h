@@ -47,6 +47,9 @@ public:
     /// What to say about how the text was made: sentences without their full stop.
     const std::vector<std::string>& notes() const { return m_notes; }
 
+    /// Whether the text is the file's own bytes.
+    bool isPlain() const { return !m_unpacker && !m_table; }
+
     /// Lines of the text before the file's first one: a header that was made for it.
     std::int64_t addedLines() const { return m_addedLines; }
 

@@ -1,6 +1,7 @@
 #include "core/intake/log/import.h"
 
 #include "core/intake/csv/source_file.h"
+#include "core/intake/log/known_log.h"
 #include "core/intake/log/map_request.h"
 #include "core/intake/log/store_log.h"
 #include "core/intake/log/values.h"
@@ -115,20 +116,52 @@ ImportReport changedReport()
     return report;
 }
 
-/// Runs inside its own change.
-Result<ImportReport> storeLog(const store::LogbookFile& logbook, LogFile file,
-                              const StoreOptions& keep, const Progress& progress)
+/// How one file is imported.
+struct Import {
+    const store::LogbookFile& logbook;
+    const LogRequest& request;
+    const StoreOptions& keep;
+    const Progress& progress;
+    bool dryRun = false;
+};
+
+/// Runs inside its own change. `known`: the part of the file that was not read again.
+Result<ImportReport> storeLog(const Import& import, LogFile file, const KnownLog* known)
 {
-    auto change = store::Change::begin(logbook, {store::HistoryVerb::importMade, {file.fileName}});
+    auto change =
+        store::Change::begin(import.logbook, {store::HistoryVerb::importMade, {file.fileName}});
     HOLDBAND_TRY(change);
-    auto report = storeLog(logbook, *change, std::move(file), keep);
+    auto report = storeLog(import.logbook, *change, std::move(file), import.keep);
     HOLDBAND_TRY(report);
     if (report->added() == 0)
         return report;
-    if (progress && !progress(1.0)) // the last chance to cancel
+    HOLDBAND_TRY(noteReadLog(*change, *report, import.request, known));
+    if (import.progress && !import.progress(1.0)) // the last chance to cancel
         return failure(importCancelled());
     HOLDBAND_TRY(change->commit());
     return report;
+}
+
+Result<ImportReport> report(const Import& import, LogFile file, const KnownLog* known = nullptr)
+{
+    return import.dryRun ? compareLog(import.logbook, std::move(file), import.keep)
+                         : storeLog(import, std::move(file), known);
+}
+
+/// Of a file of which only the new rows were read.
+Result<ImportReport> reportKnown(const Import& import, KnownLog known)
+{
+    auto beginning = compareLog(import.logbook, std::move(known.beginning), import.keep);
+    HOLDBAND_TRY(beginning);
+    if (!known.rest) {
+        ImportReport all = *beginning;
+        addKnown(all, *beginning, known);
+        return all;
+    }
+    auto rest = report(import, std::move(*known.rest), &known);
+    HOLDBAND_TRY(rest);
+    addKnown(*rest, *beginning, known);
+    return rest;
 }
 
 } // namespace
@@ -138,20 +171,24 @@ Result<ImportReport> importLog(const store::LogbookFile& logbook, const ImportOp
 {
     auto request = requestFor(logbook, options);
     HOLDBAND_TRY(request);
-    auto file = readLog(*request, hookFor(progress));
-    if (!file && hasChanged(options))
-        return changedReport();
-    HOLDBAND_TRY(file);
-    if (options.lookedAt && *options.lookedAt != file->sha256)
-        return changedReport();
     StoreOptions keep;
     keep.registerDrop = options.registerDrop;
     if (progress)
         keep.progress = [&](double share) {
             return progress(readingShare + (1.0 - readingShare) * share);
         };
-    return options.dryRun ? compareLog(logbook, std::move(*file), keep)
-                          : storeLog(logbook, std::move(*file), keep, progress);
+    const Import import{logbook, *request, keep, progress, options.dryRun};
+    auto known = findKnown(logbook, *request, hookFor(progress));
+    HOLDBAND_TRY(known);
+    if (*known && (!options.lookedAt || *options.lookedAt == (*known)->sha256))
+        return reportKnown(import, std::move(**known));
+    auto file = readLog(*request, hookFor(progress));
+    if (!file && hasChanged(options))
+        return changedReport();
+    HOLDBAND_TRY(file);
+    if (options.lookedAt && *options.lookedAt != file->sha256)
+        return changedReport();
+    return report(import, std::move(*file));
 }
 
 Result<std::optional<Instant>> firstReading(const store::LogbookFile& logbook,

@@ -141,9 +141,19 @@ struct LogColumn {
     std::vector<ConflictingRow> conflicts;
 };
 
+/// The lines of a file that is plain text, each with an end and of bytes that stand for themselves.
+struct LogLines {
+    static constexpr std::size_t headBytes = 4096;
+
+    std::int64_t count = 0;
+    std::int64_t bytes = 0;
+    std::string head; ///< digest of the first headBytes
+};
+
 struct LogFile {
-    std::string fileName; ///< without its folder
-    std::string sha256;   ///< of the file's bytes, lower-case hexadecimal
+    std::string fileName;               ///< without its folder
+    std::string sha256;                 ///< of the file's bytes, lower-case hexadecimal
+    std::optional<LogLines> lines = {}; ///< absent: packed, UTF-16, or the last line has no end
     std::string encoding;
     char delimiter = ',';
     char decimalSign = '.';

@@ -1,5 +1,6 @@
 #include "core/intake/log/log_reader.h"
 
+#include "core/digest.h"
 #include "core/intake/container/log_bytes.h"
 #include "core/intake/csv/encoding.h"
 #include "core/intake/csv/no_header.h"
@@ -143,6 +144,34 @@ void nameIgnored(const Dialect& dialect, const std::vector<ReadColumn>& columns,
     }
 }
 
+/// Counts the lines of the bytes that were read.
+class LineCount {
+public:
+    void add(std::string_view bytes)
+    {
+        if (m_lines.bytes == 0)
+            m_lines.head = digestOf(bytes.substr(0, LogLines::headBytes));
+        m_lines.bytes += static_cast<std::int64_t>(bytes.size());
+        m_lines.count += std::count(bytes.begin(), bytes.end(), '\n');
+        if (!bytes.empty())
+            m_ended = bytes.back() == '\n';
+    }
+    /// Absent: the last line has no end.
+    std::optional<LogLines> lines() const
+    {
+        return m_ended ? std::optional(m_lines) : std::nullopt;
+    }
+
+private:
+    LogLines m_lines;
+    bool m_ended = false;
+};
+
+bool isUtf16(Encoding encoding)
+{
+    return encoding == Encoding::utf16le || encoding == Encoding::utf16be;
+}
+
 /// One pass over the file.
 class LogPass {
 public:
@@ -164,6 +193,7 @@ public:
                 return failure(bytes.error());
             const bool isLast = bytes->size() < SourceFile::pieceSize || m_request.beginningOnly;
             m_size = source->size();
+            m_lines.add(*bytes);
             const Done done = take(m_decoder.decode(*bytes, isLast), isLast, file);
             if (!done || m_decoder.contradicted())
                 return done;
@@ -174,6 +204,8 @@ public:
                 break;
         }
         file.sha256 = source->sha256();
+        if (source->isPlain() && !m_request.text && !isUtf16(m_decoder.encoding()))
+            file.lines = m_lines.lines();
         HOLDBAND_TRY(finish(file));
         file.warnings.insert(file.warnings.begin(), source->notes().begin(), source->notes().end());
         return {};
@@ -312,6 +344,7 @@ private:
     LogRequest m_request;
     const ReadHook& m_hook;
     Decoder m_decoder;
+    LineCount m_lines;
     std::int64_t m_size = 0;
     std::optional<char> m_signToReadAgain;
     std::unique_ptr<LogRowAccumulator> m_store;

@@ -10,8 +10,9 @@ namespace holdband::store {
 namespace {
 
 /// Tables with their own record, or without data that a person entered.
-constexpr std::array<std::string_view, 7> unrecorded{
-    "acts", "act_changes", "seal", "reading_blocks", "aside_blocks", "block_checksums", "log_maps"};
+constexpr std::array<std::string_view, 8> unrecorded{
+    "acts",         "act_changes",     "seal",     "reading_blocks",
+    "aside_blocks", "block_checksums", "log_maps", "read_logs"};
 
 struct FreeMemory {
     void operator()(void* memory) const { sqlite3_free(memory); }

@@ -185,6 +185,8 @@ Result<ImportId> addImport(const Change& change, const ImportedFile& file)
                 "INSERT INTO imports (id, file, sha256, rows_read, act) VALUES (?, ?, ?, ?, ?)",
                 id->value, std::string_view(file.file), std::string_view(file.sha256),
                 file.rowsRead, change.entry().value));
+    // The id may have belonged to an import that was undone.
+    HOLDBAND_TRY(execute(change.database(), "DELETE FROM read_logs WHERE import = ?", id->value));
     return *id;
 }
 

@@ -11,7 +11,8 @@ const std::vector<SchemaStep>& schemaSteps()
     static const std::vector<SchemaStep> steps{
         {1, schemaStep0001}, {2, schemaStep0002},  {3, schemaStep0003},  {4, schemaStep0004},
         {5, schemaStep0005}, {6, schemaStep0006},  {7, schemaStep0007},  {8, schemaStep0008},
-        {9, schemaStep0009}, {10, schemaStep0010}, {11, schemaStep0011}, {12, schemaStep0012}};
+        {9, schemaStep0009}, {10, schemaStep0010}, {11, schemaStep0011}, {12, schemaStep0012},
+        {13, schemaStep0013}};
     return steps;
 }
 
