@@ -41,6 +41,7 @@ public:
         parse();
         import();
         importAgain();
+        importGrown();
         longVerdict();
         openBatch();
         report();
@@ -116,6 +117,17 @@ private:
             return runCommand({m_program, "import", in("log.holdband"), in("log.csv")}).seconds;
         });
         row("import again, all there / first import", again, m_import, "<= 0.30");
+    }
+
+    void importGrown() const
+    {
+        writeLog(in("grown.csv"), m_rows + m_rows / 100);
+        const Times grown = measured(m_runs, [&] {
+            fresh("grown.holdband", "log.json");
+            runCommand({m_program, "import", in("grown.holdband"), in("log.csv")});
+            return runCommand({m_program, "import", in("grown.holdband"), in("grown.csv")}).seconds;
+        });
+        row("import after it grew by 1 % / first import", grown, m_import, "");
     }
 
     /// The question that the verdict answers, and much less.
