@@ -11684,5 +11684,17 @@ Sicherheit:%1</translation>
         <source>Cumulative energy of every batch of A, %1, and B, %2. %3</source>
         <translation>Aufsummierte Energie jedes Suds von A, %1, und B, %2. %3</translation>
     </message>
+    <message>
+        <source>Choose the day</source>
+        <translation>Tag wählen</translation>
+    </message>
+    <message>
+        <source>%1: choose the day</source>
+        <translation>%1: Tag wählen</translation>
+    </message>
+    <message>
+        <source>Choose the day (Alt+Down)</source>
+        <translation>Tag wählen (Alt+Pfeil ab)</translation>
+    </message>
 </context>
 </TS>

@@ -1,10 +1,8 @@
-// What the look promises: notices that go by themselves, cards that fold, times as people type
-// them, pages that go to one column.
-#include "core/text/times.h"
+// What the look promises: notices that go by themselves, cards that fold, pages that go to one
+// column.
 #include "tests/ui/sample_window.h"
 #include "ui/charts/run_charts.h"
 #include "ui/forms/edit_table.h"
-#include "ui/forms/typed_time.h"
 #include "ui/run/explained_label.h"
 #include "ui/run/figure_tile.h"
 #include "ui/run/limits_card.h"
@@ -17,7 +15,6 @@
 #include "ui/words/words.h"
 
 #include <QLabel>
-#include <QLocale>
 #include <QPushButton>
 #include <QSlider>
 #include <QTableView>
@@ -28,42 +25,6 @@
 namespace holdband::ui::test {
 
 namespace {
-
-class LocaleOf {
-public:
-    explicit LocaleOf(const char* name) { QLocale::setDefault(QLocale(QString::fromLatin1(name))); }
-    ~LocaleOf() { QLocale::setDefault(m_before); }
-    LocaleOf(const LocaleOf&) = delete;
-    LocaleOf& operator=(const LocaleOf&) = delete;
-
-private:
-    QLocale m_before;
-};
-
-/// "2026-10-27T18:00:00.000Z", or the problem.
-std::string typed(const char* text)
-{
-    const auto at = readTypedTime(QString::fromUtf8(text), Zone::utc(),
-                                  instantFromMs(1'793'000'000'000)); // 26 October 2026
-    return at ? rfc3339Utc(*at) : at.error().what;
-}
-
-TEST(TypedTimes, AreReadAsTheLocaleWritesThem)
-{
-    {
-        const LocaleOf us("en_US");
-        EXPECT_EQ(typed("10/27/2026 6:00 pm"), "2026-10-27T18:00:00.000Z");
-        EXPECT_EQ(typed("10/7/2026 18:00"), "2026-10-07T18:00:00.000Z");
-    }
-    {
-        const LocaleOf german("de_DE");
-        EXPECT_EQ(typed("7.10.2026 18:00"), "2026-10-07T18:00:00.000Z");
-    }
-    EXPECT_EQ(typed("2026-10-07 18:00"), "2026-10-07T18:00:00.000Z");
-    EXPECT_EQ(typed("6:30"), "2026-10-26T06:30:00.000Z") << "today";
-    EXPECT_NE(typed("soon").find("soon"), std::string::npos);
-    EXPECT_NE(typed("1772928000").find("1772928000"), std::string::npos) << "nobody types that";
-}
 
 TEST(Notices, GoByThemselvesOnlyInPassing)
 {

@@ -1,5 +1,6 @@
 #include "ui/forms/edit_delegate.h"
 
+#include "ui/forms/day_picker.h"
 #include "ui/forms/edit_table_model.h"
 #include "ui/theme/theme.h"
 
@@ -26,6 +27,8 @@ QWidget* EditDelegate::createEditor(QWidget* parent, const QStyleOptionViewItem&
         editor = list;
     }
     editor->setAccessibleName(title);
+    if (index.data(EditTableModel::TimeRole).toBool())
+        new DayPicker(qobject_cast<QLineEdit*>(editor));
     return editor;
 }
 
@@ -59,9 +62,12 @@ QSize EditDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelInd
 {
     constexpr int lineFrame = 18;
     constexpr int listFrame = 38;
+    constexpr int calendarButton = 24;
     const QFontMetrics metrics(option.font);
     int width =
         metrics.horizontalAdvance(index.data(EditTableModel::SampleRole).toString()) + lineFrame;
+    if (index.data(EditTableModel::TimeRole).toBool())
+        width += calendarButton;
     for (const QString& choice : index.data(EditTableModel::ChoicesRole).toStringList())
         width = std::max(width, metrics.horizontalAdvance(choice) + listFrame);
     return QStyledItemDelegate::sizeHint(option, index).expandedTo({width, 0});
@@ -70,6 +76,9 @@ QSize EditDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelInd
 bool EditDelegate::eventFilter(QObject* editor, QEvent* event)
 {
     auto* widget = qobject_cast<QWidget*>(editor);
+    const auto* days = editor->findChild<DayPicker*>();
+    if (event->type() == QEvent::FocusOut && days && days->calendar())
+        return false; // its calendar has the focus: the cell is still being edited
     const bool tab = widget && event->type() == QEvent::KeyPress &&
                      static_cast<const QKeyEvent*>(event)->key() == Qt::Key_Tab;
     if (!tab)

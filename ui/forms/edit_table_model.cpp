@@ -149,6 +149,8 @@ QVariant EditTableModel::data(const QModelIndex& at, int role) const
         return refusalAt(at.row(), at.column());
     case ChoicesRole:
         return column.choices;
+    case TimeRole:
+        return column.time;
     case SampleRole:
         if (!column.sample.isEmpty() || column.readOnly)
             return column.sample;

@@ -27,12 +27,13 @@ struct EditColumn {
     /// Whether the cell is used in this row. Absent: always.
     std::function<bool(const QStringList& row)> used = {};
     QString sample = {}; ///< the column is at least as wide as this
+    bool time = false;   ///< a calendar opens in its cells
 };
 
 class EditTableModel : public QAbstractTableModel {
     Q_OBJECT
 public:
-    enum Role { RefusedRole = Qt::UserRole + 1, ChoicesRole, SampleRole };
+    enum Role { RefusedRole = Qt::UserRole + 1, ChoicesRole, SampleRole, TimeRole };
 
     explicit EditTableModel(std::vector<EditColumn> columns, QObject* parent = nullptr);
 

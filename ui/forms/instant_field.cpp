@@ -1,9 +1,8 @@
 #include "ui/forms/instant_field.h"
 
 #include "core/store/logbook_file.h"
-#include "core/text/iso_time.h"
 #include "core/text/times.h"
-#include "ui/forms/typed_time.h"
+#include "ui/forms/day_picker.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
@@ -23,14 +22,6 @@ QString spaced(std::string iso)
 
 } // namespace
 
-QString typedTime(Instant at, const Zone& zone)
-{
-    const std::string whole = localIso(at, zone);
-    const QString minute = spaced(whole.substr(0, 16));
-    const auto read = parseTime(core(minute), zone);
-    return read && std::chrono::floor<std::chrono::minutes>(at) == *read ? minute : spaced(whole);
-}
-
 InstantField::InstantField(const QString& name, QWidget* parent)
     : QWidget(parent), m_edit(new QLineEdit(this)),
       m_nowButton(new QPushButton(Words::tr("Now"), this)), m_first(new QPushButton(this)),
@@ -38,6 +29,7 @@ InstantField::InstantField(const QString& name, QWidget* parent)
 {
     layOut();
     m_edit->setAccessibleName(name);
+    m_days = new DayPicker(m_edit);
     m_nowButton->setAccessibleName(Words::tr("%1: now").arg(name));
     connect(m_edit, &QLineEdit::textEdited, this, [this] {
         showProblem({});
@@ -67,9 +59,8 @@ void InstantField::layOut()
     layout->addWidget(m_problem, 1, 0, 1, 3);
     layout->addWidget(m_first, 2, 0);
     layout->addWidget(m_second, 2, 1, 1, 2, Qt::AlignLeft);
-    m_edit->setPlaceholderText(QStringLiteral("2026-03-07 18:12"));
-    m_edit->setFixedWidth(
-        m_edit->fontMetrics().horizontalAdvance(QStringLiteral("2026-03-07 18:12")) + 34);
+    m_edit->setPlaceholderText(sampleTime());
+    m_edit->setFixedWidth(widthForTimes(*m_edit));
     setFocusProxy(m_edit);
     for (QPushButton* button : {m_nowButton, m_first, m_second})
         button->setAutoDefault(false);
@@ -100,10 +91,15 @@ Result<std::optional<Instant>> InstantField::read() const
         return m_set;
     if (m_edit->text().trimmed().isEmpty() && m_optional)
         return std::optional<Instant>();
-    const auto at = readTypedTime(m_edit->text(), m_zone, m_now ? m_now() : store::systemNow());
+    const auto at = readTypedTime(m_edit->text(), m_zone, now());
     if (!at)
         return failure(at.error());
     return std::optional(*at);
+}
+
+Instant InstantField::now() const
+{
+    return m_now ? m_now() : store::systemNow();
 }
 
 Result<std::optional<Instant>> InstantField::instant()
@@ -115,9 +111,8 @@ Result<std::optional<Instant>> InstantField::instant()
 
 void InstantField::offerReadings()
 {
-    const std::string typed = core(m_edit->text().trimmed());
-    const auto time = scanIsoTime(typed);
-    const bool local = time && !time->offset && !(m_set && m_edit->text() == m_setText);
+    const auto time = typedLocalTime(m_edit->text(), m_zone.localDate(now()));
+    const bool local = time && !time->hasOffset && !(m_set && m_edit->text() == m_setText);
     const Resolved resolved = local ? m_zone.resolve(time->local) : Resolved{};
     const bool asked = local && resolved.kind != LocalKind::unique;
     const auto offer = [&](QPushButton* button, Instant at) {

@@ -5,6 +5,7 @@
 #include "core/problem.h"
 #include "core/quantity/instant.h"
 #include "core/text/zone.h"
+#include "ui/forms/typed_time.h"
 
 #include <QWidget>
 #include <functional>
@@ -16,9 +17,7 @@ class QPushButton;
 
 namespace holdband::ui {
 
-/// "2026-03-07 18:12", to the minute; with seconds and offset if the minute alone would be another
-/// instant or exists twice.
-QString typedTime(Instant at, const Zone& zone);
+class DayPicker;
 
 class InstantField : public QWidget {
     Q_OBJECT
@@ -36,6 +35,7 @@ public:
     Result<std::optional<Instant>> instant();
 
     QLineEdit* edit() const { return m_edit; }
+    DayPicker* days() const { return m_days; }
     QPushButton* nowButton() const { return m_nowButton; }
     /// The two possible instants of a missing or doubled hour; hidden at other times.
     QPushButton* firstReading() const { return m_first; }
@@ -48,6 +48,7 @@ Q_SIGNALS:
 
 private:
     Result<std::optional<Instant>> read() const;
+    Instant now() const;
     void layOut();
     void offerReadings();
     void take(const QString& text);
@@ -56,6 +57,7 @@ private:
     std::function<Instant()> m_now;
     bool m_optional = false;
     std::optional<Instant> m_set;
+    DayPicker* m_days = nullptr;
     QString m_setText;
     QLineEdit* m_edit;
     QPushButton* m_nowButton;

@@ -1,6 +1,6 @@
 #include "ui/forms/time_cells.h"
 
-#include "core/text/times.h"
+#include "ui/forms/typed_time.h"
 #include "ui/words/words.h"
 
 namespace holdband::ui {
@@ -8,11 +8,12 @@ namespace holdband::ui {
 EditColumn timeColumn(const QString& title, int column, bool mayBeEmpty, const UnitFormat& format)
 {
     EditColumn made{title};
-    made.sample = QStringLiteral("2026-03-07 18:12");
+    made.sample = longestTime();
+    made.time = true;
     made.refusal = [=, zone = format.zone](const QStringList& row) {
         if (mayBeEmpty && row[column].trimmed().isEmpty())
             return QString();
-        const auto at = parseTime(core(row[column]), zone);
+        const auto at = readTypedTime(row[column], zone, std::nullopt);
         if (at)
             return QString();
         const Problem& problem = at.error();
@@ -25,7 +26,7 @@ Result<Instant> timeIn(const QString& cell, std::optional<Instant> origin, const
 {
     if (origin && cell == typedTime(*origin, format.zone))
         return *origin;
-    return parseTime(core(cell), format.zone);
+    return readTypedTime(cell, format.zone, std::nullopt);
 }
 
 } // namespace holdband::ui

@@ -3,7 +3,9 @@
 #include "core/store/records/batches.h"
 #include "core/store/records/equipment.h"
 #include "core/text/times.h"
+#include "ui/forms/day_picker.h"
 #include "ui/forms/save_change.h"
+#include "ui/forms/typed_time.h"
 #include "ui/session/session.h"
 #include "ui/tables/list_table.h"
 #include "ui/tables/table_model.h"
@@ -66,12 +68,14 @@ TableText noteWords(const JournalView& view)
     return words;
 }
 
-/// "2026-03-09 18:30"; with seconds and offset if that alone is another instant.
+/// "2026-03-09 18:30"; in full, with its offset, if that is another instant.
 QString exactTime(Instant at, const Zone& zone)
 {
-    const QString full = shown(localIso(at, zone)).replace(QLatin1Char('T'), QLatin1Char(' '));
-    const auto brief = parseTime(core(full.left(16)), zone);
-    return brief && *brief == at ? full.left(16) : full;
+    const QString brief = typedTime(at, zone);
+    const auto read = readTypedTime(brief, zone, std::nullopt);
+    return read && *read == at
+               ? brief
+               : shown(localIso(at, zone)).replace(QLatin1Char('T'), QLatin1Char(' '));
 }
 
 /// The history entry for a change of the note.
@@ -103,6 +107,7 @@ JournalDialog::JournalDialog(Session& session, const QString& batch, QWidget* pa
     resize(760, 560);
     m_batch->setAccessibleName(Words::tr("Notes of which batch"));
     m_time->setAccessibleName(Words::tr("Time of the note"));
+    new DayPicker(m_time);
     m_text->setAccessibleName(Words::tr("Note"));
     m_text->setTabChangesFocus(true);
     m_table->setSelectionMode(QAbstractItemView::SingleSelection);
@@ -263,7 +268,7 @@ void JournalDialog::save()
     const store::StoredNote* stored = current();
     if (!stored)
         return say(Words::tr("Choose a note in the table first."));
-    const auto at = parseTime(core(m_time->text().trimmed()), m_view.zone);
+    const auto at = readTypedTime(m_time->text(), m_view.zone, m_session->now());
     if (!at) {
         m_time->setFocus();
         return say(sentence(at.error()));

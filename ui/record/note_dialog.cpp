@@ -3,7 +3,8 @@
 #include "core/store/records/batches.h"
 #include "core/store/records/equipment.h"
 #include "core/store/records/journal.h"
-#include "core/text/times.h"
+#include "ui/forms/day_picker.h"
+#include "ui/forms/typed_time.h"
 #include "ui/session/session.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
@@ -60,6 +61,7 @@ NoteDialog::NoteDialog(Session& session, const QString& batch, QWidget* parent,
     setWindowTitle(Words::tr("Journal note"));
     resize(520, 300);
     m_time->setAccessibleName(Words::tr("Time of the note"));
+    new DayPicker(m_time);
     m_batch->setAccessibleName(Words::tr("Of which batch"));
     m_text->setAccessibleName(Words::tr("Note"));
     m_text->setPlaceholderText(Words::tr("lid opened, dry hops in, power cut …"));
@@ -91,9 +93,7 @@ void NoteDialog::fetch(const QString& batch)
         if (!choices)
             return refuse(sentence(choices.error()), m_text);
         m_zone = choices->zone;
-        m_time->setText(shown(localIso(m_at.value_or(m_session->now()), m_zone))
-                            .left(16)
-                            .replace(QLatin1Char('T'), QLatin1Char(' ')));
+        m_time->setText(typedTime(m_at.value_or(m_session->now()), m_zone));
         m_batch->addItem(Words::tr("the whole logbook"));
         for (const Batch& each : choices->batches)
             m_batch->addItem(shown(each.name), shown(each.name));
@@ -103,7 +103,7 @@ void NoteDialog::fetch(const QString& batch)
 
 void NoteDialog::save()
 {
-    const auto at = parseTime(core(m_time->text()), m_zone);
+    const auto at = readTypedTime(m_time->text(), m_zone, m_session->now());
     if (!at)
         return refuse(sentence(at.error()), m_time);
     JournalNote note;

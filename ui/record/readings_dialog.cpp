@@ -1,6 +1,7 @@
 #include "ui/record/readings_dialog.h"
 
-#include "core/text/times.h"
+#include "ui/forms/day_picker.h"
+#include "ui/forms/typed_time.h"
 #include "ui/record/readings_text.h"
 #include "ui/session/session.h"
 #include "ui/tables/list_table.h"
@@ -19,15 +20,6 @@
 
 namespace holdband::ui {
 
-namespace {
-
-QString secondText(Instant at, const Zone& zone)
-{
-    return shown(localIso(at, zone)).left(19).replace(QLatin1Char('T'), QLatin1Char(' '));
-}
-
-} // namespace
-
 ReadingsDialog::ReadingsDialog(Session& session, QWidget* parent, ReadingSubject first)
     : QDialog(parent), m_session(&session), m_first(std::move(first)),
       m_readings(new TableModel(this)), m_subject(new QComboBox(this)), m_from(new QLineEdit(this)),
@@ -43,6 +35,8 @@ ReadingsDialog::ReadingsDialog(Session& session, QWidget* parent, ReadingSubject
     m_subject->setAccessibleName(Words::tr("Sensor or meter"));
     m_from->setAccessibleName(Words::tr("From"));
     m_to->setAccessibleName(Words::tr("To"));
+    new DayPicker(m_from);
+    new DayPicker(m_to);
     m_value->setAccessibleName(Words::tr("The right value"));
     m_value->setPlaceholderText(Words::tr("right value"));
     m_value->setMaximumWidth(130);
@@ -99,8 +93,8 @@ void ReadingsDialog::connectParts()
 
 std::optional<Span> ReadingsDialog::typedSpan()
 {
-    const auto from = parseTime(core(m_from->text()), m_view.zone);
-    const auto to = parseTime(core(m_to->text()), m_view.zone);
+    const auto from = readTypedTime(m_from->text(), m_view.zone, m_session->now());
+    const auto to = readTypedTime(m_to->text(), m_view.zone, m_session->now());
     if (!from || !to || *to < *from) {
         say(!from ? sentence(from.error())
                   : (!to ? sentence(to.error()) : Words::tr("The stretch ends before it begins.")));
@@ -138,8 +132,9 @@ void ReadingsDialog::take(ReadingsView view)
     m_why->setPlaceholderText(m_view.subject.meter
                                   ? Words::tr("why: digits swapped, other meter read …")
                                   : Words::tr("why: probe lifted, battery low …"));
-    m_from->setText(secondText(m_view.span.start, m_view.zone));
-    m_to->setText(secondText(m_view.span.end + std::chrono::milliseconds{999}, m_view.zone));
+    m_from->setText(typedTime(m_view.span.start, m_view.zone, TimeDetail::second));
+    m_to->setText(typedTime(m_view.span.end + std::chrono::milliseconds{999}, m_view.zone,
+                            TimeDetail::second));
     m_readings->setWords(readingWords(m_view));
     say(countWords(m_view));
 }

@@ -3,7 +3,8 @@
 #include "core/editing/rounds.h"
 #include "core/text/numbers.h"
 #include "core/text/times.h"
-#include "ui/forms/instant_field.h"
+#include "ui/forms/day_picker.h"
+#include "ui/forms/typed_time.h"
 #include "ui/rounds/round_entry.h"
 #include "ui/session/session.h"
 #include "ui/theme/theme.h"
@@ -47,7 +48,8 @@ CorrectionBar::CorrectionBar(Session& session, QWidget* parent)
     m_note->setPlaceholderText(Words::tr("note"));
     m_value->setAlignment(Qt::AlignRight);
     m_value->setMaximumWidth(140);
-    m_time->setMaximumWidth(180);
+    m_time->setFixedWidth(widthForTimes(*m_time));
+    new DayPicker(m_time);
     layOut();
     connect(m_value, &QLineEdit::returnPressed, this, &CorrectionBar::enterValue);
     connect(m_time, &QLineEdit::returnPressed, m_why, qOverload<>(&QWidget::setFocus));
@@ -169,7 +171,7 @@ std::optional<Instant> CorrectionBar::instant()
 {
     if (m_cell.value)
         return m_cell.at;
-    const auto at = parseTime(core(m_time->text()), m_zone);
+    const auto at = readTypedTime(m_time->text(), m_zone, m_session->now());
     if (at)
         return *at;
     refuse(at.error());

@@ -2,6 +2,7 @@
 
 #include "core/text/durations.h"
 #include "core/text/times.h"
+#include "ui/forms/day_picker.h"
 #include "ui/forms/typed_time.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
@@ -24,9 +25,9 @@ RoundTime::RoundTime(QWidget* parent)
     layout->addWidget(m_change);
     m_words->setWordWrap(false);
     m_field->setAccessibleName(Words::tr("Time of the round"));
-    m_field->setPlaceholderText(QStringLiteral("2026-03-07 18:12"));
-    m_field->setFixedWidth(
-        m_field->fontMetrics().horizontalAdvance(QStringLiteral("2026-03-07 18:12")) + 34);
+    m_field->setPlaceholderText(sampleTime());
+    m_field->setFixedWidth(widthForTimes(*m_field));
+    new DayPicker(m_field);
     m_field->hide();
     connect(m_field, &QLineEdit::returnPressed, this, &RoundTime::entered);
     connect(m_change, &QPushButton::clicked, this, [this] {
@@ -54,11 +55,11 @@ void RoundTime::startTyping()
                                .arg(shown(durationText(m_doubt, decimalSign()))));
     m_words->setToolTip(Words::tr("How far a typed time may be off is set with the rounds, on the "
                                   "page Equipment. Ranges of energy widen by it."));
-    const QString local = shown(localIso(m_now, m_zone)).left(16);
-    m_field->setText(QString(local).replace(QLatin1Char('T'), QLatin1Char(' ')));
+    m_field->setText(typedTime(m_now, m_zone));
     m_field->show();
     m_field->setFocus();
-    m_field->setSelection(11, 5);
+    const auto clock = m_field->text().indexOf(u' ') + 1;
+    m_field->setSelection(static_cast<int>(clock), static_cast<int>(m_field->text().size()));
     m_change->setText(Words::tr("&Use current time"));
 }
 
