@@ -6116,10 +6116,6 @@
         <translation>alles</translation>
     </message>
     <message>
-        <source>Arrow keys pan, plus and minus zoom, 0 shows all, Shift and arrows move the pointer, Ctrl and arrows lead it from reading to reading</source>
-        <translation>Pfeiltasten verschieben, Plus und Minus zoomen, 0 zeigt alles, Umschalt mit Pfeilen bewegt den Zeiger, Strg mit Pfeilen führt ihn von Messwert zu Messwert</translation>
-    </message>
-    <message>
         <source>day %1</source>
         <translation>Tag %1</translation>
     </message>
@@ -6414,10 +6410,6 @@
     <message>
         <source>Last digit shown</source>
         <translation>Letzte angezeigte Stelle</translation>
-    </message>
-    <message>
-        <source>&amp;Use as an offset from now on</source>
-        <translation>Ab jetzt als Versatz &amp;verwenden</translation>
     </message>
     <message>
         <source>Readings in ice water</source>
@@ -11695,6 +11687,46 @@ Sicherheit:%1</translation>
     <message>
         <source>Choose the day (Alt+Down)</source>
         <translation>Tag wählen (Alt+Pfeil ab)</translation>
+    </message>
+    <message>
+        <source>Arrow keys pan, plus and minus zoom, 0 shows all, Shift and arrows move the pointer, Ctrl and arrows lead it from reading to reading, M marks a span from the pointer on, and M again ends it</source>
+        <translation>Pfeiltasten verschieben, Plus und Minus zoomen, 0 zeigt alles, Umschalt und Pfeile bewegen den Zeiger, Strg und Pfeile führen ihn von Messwert zu Messwert, M markiert eine Spanne ab dem Zeiger, M noch einmal beendet sie</translation>
+    </message>
+    <message>
+        <source>Mark a &amp;span</source>
+        <translation>&amp;Spanne markieren</translation>
+    </message>
+    <message>
+        <source>Marks a span of time, to leave its readings out or to zoom to it. Shift and drag does the same, or the key M.</source>
+        <translation>Markiert eine Zeitspanne, um ihre Messwerte auszulassen oder sie zu vergrößern. Ziehen mit der Umschalttaste tut dasselbe, oder die Taste M.</translation>
+    </message>
+    <message>
+        <source>Drag over a chart, or press M at both ends. Escape cancels.</source>
+        <translation>Über ein Diagramm ziehen, oder M an beiden Enden drücken. Esc bricht ab.</translation>
+    </message>
+    <message>
+        <source>&amp;Use as an offset</source>
+        <translation>Als &amp;Versatz nehmen</translation>
+    </message>
+    <message>
+        <source>&amp;From now on</source>
+        <translation>Ab &amp;jetzt</translation>
+    </message>
+    <message>
+        <source>Also for &amp;earlier readings, since the last check on %1</source>
+        <translation>Auch für f&amp;rühere Messwerte, seit der letzten Prüfung am %1</translation>
+    </message>
+    <message>
+        <source>Also for all &amp;earlier readings, since %1</source>
+        <translation>Auch für alle f&amp;rüheren Messwerte, seit %1</translation>
+    </message>
+    <message>
+        <source>&amp;Leave out the readings here…</source>
+        <translation>Messwerte hier aus&amp;lassen…</translation>
+    </message>
+    <message>
+        <source>&amp;Zoom to it</source>
+        <translation>&amp;Darauf zoomen</translation>
     </message>
 </context>
 </TS>

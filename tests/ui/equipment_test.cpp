@@ -28,6 +28,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QPushButton>
+#include <QRadioButton>
 #include <QSignalSpy>
 #include <QSpinBox>
 #include <QTabWidget>
@@ -164,6 +165,50 @@ TEST_F(EquipmentTest, AnIcePointBecomesAnOffsetWithItsUncertainty)
     EXPECT_NEAR(sensor.offsets[0].doubt->fahrenheitDegrees(), 0.33, 0.005);
     EXPECT_EQ(sensor.offsets[0].why, "ice point, 3 readings");
     EXPECT_EQ(std::chrono::floor<std::chrono::minutes>(now()), sensor.offsets[0].from);
+}
+
+TEST_F(EquipmentTest, AnIcePointHoldsForEarlierReadingsTooIfChosen)
+{
+    auto dialog = opened(new SensorDialog(session, equipment(), equipment().sensors[0]));
+    settle();
+    ASSERT_TRUE(dialog->ice()->alsoEarlier()->isVisible());
+    EXPECT_TRUE(dialog->ice()->fromNow()->isChecked());
+    EXPECT_EQ(dialog->ice()->alsoEarlier()->text(),
+              "Also for all &earlier readings, since 7 Mar 2026");
+    dialog->ice()->alsoEarlier()->click();
+    QTest::keyClicks(dialog->ice()->readings(), "32.4 32.5 32.6");
+    dialog->ice()->useButton()->click();
+    press(*dialog);
+    EXPECT_FALSE(dialog->isVisible()) << dialog->foot()->words().toStdString();
+    ASSERT_EQ(equipment().sensors[0].offsets.size(), 1u);
+    EXPECT_EQ(equipment().sensors[0].offsets[0].from, denverTime("2026-03-07 18:00"));
+}
+
+TEST_F(EquipmentTest, AnIcePointHoldsSinceTheLastCheckIfChosen)
+{
+    const Instant check = denverTime("2026-03-09 12:00"); // a reading is at this time
+    Sensor sensor = equipment().sensors[0];
+    sensor.offsets = {{check, TemperatureDifference::kelvins(0.1), {}, "ice point"}};
+    auto dialog = opened(new SensorDialog(session, equipment(), sensor));
+    settle();
+    EXPECT_EQ(dialog->ice()->alsoEarlier()->text(),
+              "Also for &earlier readings, since the last check on 9 Mar 2026");
+    dialog->ice()->alsoEarlier()->click();
+    QTest::keyClicks(dialog->ice()->readings(), "32.4 32.5 32.6");
+    dialog->ice()->useButton()->click();
+    press(*dialog);
+    const std::vector<Offset> offsets = equipment().sensors[0].offsets;
+    ASSERT_EQ(offsets.size(), 2u) << "the last check stays on record";
+    EXPECT_EQ(offsets[0].from, check);
+    EXPECT_EQ(offsets[1].from, denverTime("2026-03-09 12:30")) << "the first reading after it";
+}
+
+TEST_F(EquipmentTest, ANewSensorHasNoEarlierReadingsToChoose)
+{
+    const auto dialog = opened(new SensorDialog(session, equipment(), Sensor{}));
+    settle();
+    EXPECT_FALSE(dialog->ice()->alsoEarlier()->isVisible());
+    EXPECT_FALSE(dialog->ice()->fromNow()->isVisible());
 }
 
 TEST_F(EquipmentTest, ASensorReadByEyeIsAdded)

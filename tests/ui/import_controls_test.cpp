@@ -11,9 +11,11 @@
 #include "ui/imports/layout_choices.h"
 #include "ui/imports/log_choices.h"
 #include "ui/imports/sheet_choice.h"
+#include "ui/imports/watch_card.h"
 
 #include <QApplication>
 #include <QLineEdit>
+#include <QSignalSpy>
 #include <QTabBar>
 #include <QTest>
 
@@ -309,6 +311,26 @@ TEST_F(ImportControlsTest, ASecondFileOfTheSameShapeAsksNothing)
     EXPECT_EQ(view().choices()->dateOrder()->currentText(), "month, day, year");
     EXPECT_EQ(view().heads()->box(1)->currentText(), "Cabinet beer");
     save();
+}
+
+TEST_F(ImportControlsTest, TheLetterOfWatchWorksWhileALogIsShownToo)
+{
+    WatchCard* watches = page().watches();
+    watches->disconnect(&page()); // without the question for a file
+    QSignalSpy wanted(watches, &WatchCard::fileWanted);
+    m_window->setPage(PageId::imports);
+    m_window->activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(m_window.get()));
+    QTest::keyClick(m_window.get(), Qt::Key_W, Qt::AltModifier);
+    EXPECT_EQ(wanted.count(), 1);
+    look("more.csv", goodLog);
+    ASSERT_FALSE(watches->isVisible());
+    QTest::keyClick(m_window.get(), Qt::Key_W, Qt::AltModifier);
+    EXPECT_EQ(wanted.count(), 2);
+    page().save();
+    wait();
+    QTest::keyClick(m_window.get(), Qt::Key_W, Qt::AltModifier);
+    EXPECT_EQ(wanted.count(), 3) << "the saved log is still shown";
 }
 
 } // namespace holdband::ui::test

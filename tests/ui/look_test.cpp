@@ -9,11 +9,13 @@
 #include "ui/run/run_page.h"
 #include "ui/run/verdict_header.h"
 #include "ui/tables/table_card.h"
+#include "ui/theme/card.h"
 #include "ui/theme/flow_layout.h"
 #include "ui/window/notice_bar.h"
 #include "ui/window/pages.h"
 #include "ui/words/words.h"
 
+#include <QAccessible>
 #include <QLabel>
 #include <QPushButton>
 #include <QSlider>
@@ -44,6 +46,33 @@ TEST(Notices, GoByThemselvesOnlyInPassing)
     EXPECT_TRUE(bar.isVisible()) << "what the user should know stays";
     page.resize(300, 200);
     EXPECT_TRUE(page.rect().contains(bar.geometry()));
+}
+
+TEST(Notices, AreAlertsForAssistiveTechnology)
+{
+    QWidget page;
+    NoticeBar bar(&page);
+    page.show();
+    bar.sayInPassing(QStringLiteral("Saved."));
+    const QAccessibleInterface* notice = QAccessible::queryAccessibleInterface(&bar);
+    EXPECT_EQ(notice->role(), QAccessible::AlertMessage);
+    EXPECT_EQ(notice->text(QAccessible::Name), "Saved.");
+}
+
+TEST(Folds, TellWhetherTheyAreExpanded)
+{
+    Card card(QStringLiteral("Journal"));
+    card.makeFoldable(true);
+    QAccessibleInterface* fold = QAccessible::queryAccessibleInterface(card.foldButton());
+    ASSERT_TRUE(fold);
+    EXPECT_EQ(fold->text(QAccessible::Name), "Journal");
+    EXPECT_TRUE(fold->state().expandable);
+    EXPECT_TRUE(fold->state().collapsed);
+    EXPECT_FALSE(fold->state().expanded);
+    fold->actionInterface()->doAction(QAccessibleActionInterface::pressAction());
+    EXPECT_FALSE(card.isFolded());
+    EXPECT_TRUE(fold->state().expanded);
+    EXPECT_FALSE(fold->state().collapsed);
 }
 
 TEST(FlowLayout, GoesOnInTheNextLine)

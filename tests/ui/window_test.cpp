@@ -22,6 +22,7 @@
 #include <QLineEdit>
 #include <QMenuBar>
 #include <QPushButton>
+#include <QScreen>
 #include <QTest>
 #include <QWheelEvent>
 #include <gmock/gmock.h>
@@ -282,6 +283,15 @@ TEST_F(WindowTest, MakesTheSampleLogbookFromItsDescriptionOnFirstUse)
     window.openRun(QStringLiteral("Lager 2"));
     settle(window);
     EXPECT_EQ(window.pages()->run()->batch(), "Lager 2");
+}
+
+TEST_F(WindowTest, TheFirstWindowFitsTheScreen)
+{
+    MainWindow window(now, QString());
+    const QSize room = window.screen()->availableSize();
+    EXPECT_LE(window.height(), 860);
+    EXPECT_LE(window.height(), room.height() - 40) << "with the desktop's title above it";
+    EXPECT_LE(window.width(), room.width());
 }
 
 } // namespace holdband::ui::test

@@ -6,13 +6,16 @@
 #include <QMouseEvent>
 #include <QPainter>
 #include <QWheelEvent>
+#include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace holdband::ui {
 
 namespace {
 
 constexpr double snapPixels = 4.0; ///< closer than this, the pointer snaps to a reading
+constexpr double leastMark = 4.0;  ///< pixels; a shorter drag is a click
 
 } // namespace
 
@@ -22,12 +25,16 @@ ChartPanel::ChartPanel(TimeView& time, QWidget* parent) : QWidget(parent), m_tim
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleDescription(Words::tr(
         "Arrow keys pan, plus and minus zoom, 0 shows all, Shift and arrows move the pointer, "
-        "Ctrl and arrows lead it from reading to reading"));
+        "Ctrl and arrows lead it from reading to reading, M marks a span from the pointer on, and "
+        "M again ends it"));
     m_settle.setSingleShot(true);
     m_settle.setInterval(150);
     connect(&m_settle, &QTimer::timeout, this, &ChartPanel::dataChanged);
     connect(&time, &TimeView::shownChanged, this, &ChartPanel::shownMoved);
     connect(&time, &TimeView::pointerChanged, this, qOverload<>(&QWidget::update));
+    connect(&time.mark(), &SpanMark::changed, this, qOverload<>(&QWidget::update));
+    connect(&time.mark(), &SpanMark::wantedChanged, this,
+            [this](bool wanted) { setCursor(wanted ? Qt::IBeamCursor : Qt::ArrowCursor); });
 }
 
 void ChartPanel::setChart(const RunChart* chart)
@@ -99,13 +106,39 @@ void ChartPanel::paintCrosshair(QPainter& painter, const PlotMap& map)
     painter.drawLine(QPointF(x, map.plot.top()), QPointF(x, map.plot.bottom()));
 }
 
+void ChartPanel::paintMark(QPainter& painter, const PlotMap& map)
+{
+    const std::optional<Span> marked = m_time->mark().span();
+    if (!marked)
+        return;
+    const double left = std::round(std::max(map.x(marked->start), map.plot.left())) + 0.5;
+    const double right = std::round(std::min(map.x(marked->end), map.plot.right())) + 0.5;
+    if (right < left)
+        return; // not in the shown part
+    QColor ink = coloursOf(*this).text;
+    const QRectF band(QPointF(left, map.plot.top()), QPointF(right, map.plot.bottom()));
+    painter.setPen(QPen(ink, 1.0));
+    painter.drawLine(band.topLeft(), band.bottomLeft());
+    painter.drawLine(band.topRight(), band.bottomRight());
+    ink.setAlphaF(0.16f);
+    painter.fillRect(band, ink);
+}
+
+Instant ChartPanel::instantInside(double x) const
+{
+    const PlotMap plotted = map();
+    return plotted.instantAt(std::clamp(x, plotted.plot.left(), plotted.plot.right()));
+}
+
 void ChartPanel::paintEvent(QPaintEvent*)
 {
     if (m_stale || m_picture.size() != size() * devicePixelRatioF())
         renderPicture();
     QPainter painter(this);
     painter.drawPixmap(0, 0, m_picture);
-    paintCrosshair(painter, map());
+    const PlotMap plotted = map();
+    paintMark(painter, plotted);
+    paintCrosshair(painter, plotted);
     if (!hasFocus())
         return;
     painter.setRenderHint(QPainter::Antialiasing);
@@ -142,6 +175,10 @@ void ChartPanel::mousePressEvent(QMouseEvent* event)
 {
     if (event->button() != Qt::LeftButton)
         return;
+    if (m_time->mark().isWanted() || event->modifiers().testFlag(Qt::ShiftModifier)) {
+        m_markDragging = true;
+        return m_time->mark().begin(instantInside(event->position().x()));
+    }
     m_dragging = true;
     m_dragX = event->position().x();
 }
@@ -150,6 +187,8 @@ void ChartPanel::mouseMoveEvent(QMouseEvent* event)
 {
     const PlotMap plotted = map();
     const double x = event->position().x();
+    if (m_markDragging)
+        return m_time->mark().follow(instantInside(x));
     if (m_dragging) {
         m_time->moveBy(plotted.instantAt(m_dragX) - plotted.instantAt(x));
         m_dragX = x;
@@ -166,6 +205,10 @@ void ChartPanel::mouseMoveEvent(QMouseEvent* event)
 void ChartPanel::mouseReleaseEvent(QMouseEvent*)
 {
     m_dragging = false;
+    if (std::exchange(m_markDragging, false)) {
+        const double left = map().plot.left();
+        return m_time->mark().finish(instantInside(left + leastMark) - instantInside(left));
+    }
     dataChanged();
 }
 

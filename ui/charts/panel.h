@@ -49,12 +49,15 @@ private:
     void shownMoved();
     void renderPicture();
     void paintCrosshair(QPainter& painter, const PlotMap& map);
+    void paintMark(QPainter& painter, const PlotMap& map);
+    Instant instantInside(double x) const;
 
     TimeView* m_time;
     QPixmap m_picture;
     QTimer m_settle;
     bool m_stale = true;
     bool m_dragging = false;
+    bool m_markDragging = false;
     double m_dragX = 0.0;
 };
 

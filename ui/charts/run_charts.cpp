@@ -7,16 +7,24 @@
 #include "ui/charts/pointer_bubble.h"
 #include "ui/charts/pointer_text.h"
 #include "ui/charts/temperature_panel.h"
+#include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPushButton>
+#include <QSignalBlocker>
 #include <QVBoxLayout>
+#include <algorithm>
 
 namespace holdband::ui {
 
 RunCharts::RunCharts(QWidget* parent)
     : QWidget(parent), m_temperature(new TemperaturePanel(m_time, this)),
       m_deviation(new DeviationPanel(m_time, this)), m_energy(new EnergyPanel(m_time, this)),
-      m_overview(new OverviewStrip(m_time, this)), m_bubble(new PointerBubble(this))
+      m_overview(new OverviewStrip(m_time, this)), m_bubble(new PointerBubble(this)),
+      m_markHint(makeLabel({}, "muted", this)),
+      m_markButton(new QPushButton(Words::tr("Mark a &span"), this))
 {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -25,11 +33,53 @@ RunCharts::RunCharts(QWidget* parent)
     layout->addWidget(m_deviation, 4);
     layout->addWidget(m_energy, 6);
     layout->addWidget(m_overview);
+    layout->addLayout(makeMarkRow());
     connect(&m_time, &TimeView::pointerChanged, this, &RunCharts::movePointer);
     connect(&m_time, &TimeView::shownChanged, this, &RunCharts::movePointer);
 }
 
 RunCharts::~RunCharts() = default;
+
+QLayout* RunCharts::makeMarkRow()
+{
+    auto* row = new QHBoxLayout;
+    row->addWidget(m_markHint, 1);
+    row->addWidget(m_markButton);
+    m_markHint->setWordWrap(false);
+    m_markButton->setCheckable(true);
+    m_markButton->setAutoDefault(false);
+    m_markButton->setToolTip(Words::tr("Marks a span of time, to leave its readings out or to zoom "
+                                       "to it. Shift and drag does the same, or the key M."));
+    SpanMark* mark = &m_time.mark();
+    connect(m_markButton, &QPushButton::toggled, this, [this, mark](bool on) {
+        on ? mark->setWanted(true) : mark->clear();
+        if (on)
+            m_temperature->setFocus(); // its keys mark too
+    });
+    connect(mark, &SpanMark::changed, this, &RunCharts::showMarking);
+    connect(mark, &SpanMark::wantedChanged, this, &RunCharts::showMarking);
+    connect(mark, &SpanMark::finished, this, &RunCharts::tellMarked);
+    return row;
+}
+
+void RunCharts::showMarking()
+{
+    const SpanMark& mark = m_time.mark();
+    const QSignalBlocker silent(m_markButton);
+    m_markButton->setChecked(mark.isWanted());
+    m_markHint->setText(mark.isWanted() || mark.isOpen()
+                            ? Words::tr("Drag over a chart, or press M at both ends. Escape "
+                                        "cancels.")
+                            : QString());
+}
+
+void RunCharts::tellMarked(const Span& span)
+{
+    const PlotMap map = m_temperature->map();
+    const double x = std::clamp(map.x(span.end), map.plot.left(), map.plot.right());
+    const QPoint at(static_cast<int>(x), static_cast<int>(map.plot.center().y()));
+    Q_EMIT spanMarked(span, m_temperature->mapToGlobal(at));
+}
 
 void RunCharts::setChart(std::unique_ptr<RunChart> chart)
 {
@@ -41,6 +91,7 @@ void RunCharts::setChart(std::unique_ptr<RunChart> chart)
     m_deviation->setTimeLabels(chart && chart->energy.empty());
     const bool same = chart && m_chart && chart->batch == m_chart->batch;
     m_chart = std::move(chart);
+    m_markButton->setEnabled(m_chart != nullptr);
     if (m_chart) {
         const QString unit = shown(unitText(m_chart->unit));
         m_temperature->setHeading(Words::tr("Temperature, %1").arg(unit));

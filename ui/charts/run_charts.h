@@ -8,6 +8,9 @@
 #include <QWidget>
 #include <memory>
 
+class QLabel;
+class QPushButton;
+
 namespace holdband::ui {
 
 class DeviationPanel;
@@ -35,6 +38,13 @@ public:
     DeviationPanel* deviation() const { return m_deviation; }
     EnergyPanel* energy() const { return m_energy; }
     OverviewStrip* overview() const { return m_overview; }
+    /// While it is pressed, a drag marks a span.
+    QPushButton* markButton() const { return m_markButton; }
+
+Q_SIGNALS:
+    /// The user marked a span; `at`: on the screen, beside its end. It stays marked until
+    /// time().mark() is cleared.
+    void spanMarked(const Span& span, const QPoint& at);
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -42,6 +52,9 @@ protected:
 private:
     void movePointer();
     void offerReadings();
+    QLayout* makeMarkRow();
+    void showMarking();
+    void tellMarked(const Span& span);
 
     TimeView m_time;
     std::unique_ptr<RunChart> m_chart;
@@ -50,6 +63,8 @@ private:
     EnergyPanel* m_energy;
     OverviewStrip* m_overview;
     PointerBubble* m_bubble;
+    QLabel* m_markHint;
+    QPushButton* m_markButton;
 };
 
 } // namespace holdband::ui

@@ -16,6 +16,7 @@ void TimeView::reset(Span all)
 {
     m_window = TimeWindow(all);
     m_pointer.reset();
+    m_mark.clear();
     Q_EMIT shownChanged();
     Q_EMIT pointerChanged();
 }
@@ -74,6 +75,8 @@ void TimeView::setPointer(std::optional<Instant> at)
     if (at == m_pointer)
         return;
     m_pointer = at;
+    if (at)
+        m_mark.follow(*at);
     Q_EMIT pointerChanged();
 }
 
@@ -132,8 +135,23 @@ bool TimeView::takeKey(const QKeyEvent& event)
         showAll();
         return true;
     default:
-        return false;
+        return takeMarkKey(event.key());
     }
+}
+
+bool TimeView::takeMarkKey(int key)
+{
+    const bool ends = m_mark.isOpen() && (key == Qt::Key_Return || key == Qt::Key_Enter);
+    if (key == Qt::Key_M || ends) {
+        if (!m_pointer)
+            stepPointer(0.0);
+        m_mark.isOpen() ? m_mark.finish() : m_mark.begin(*m_pointer);
+        return true;
+    }
+    const bool any = m_mark.span() || m_mark.isWanted();
+    if (key == Qt::Key_Escape && any)
+        m_mark.clear();
+    return key == Qt::Key_Escape && any;
 }
 
 } // namespace holdband::ui

@@ -2,6 +2,7 @@
 // to the window's thread.
 #pragma once
 
+#include "ui/charts/span_mark.h"
 #include "ui/charts/time_window.h"
 
 #include <QObject>
@@ -17,6 +18,9 @@ class TimeView : public QObject {
 public:
     using QObject::QObject;
 
+    /// What the user marks on the axis.
+    SpanMark& mark() { return m_mark; }
+    const SpanMark& mark() const { return m_mark; }
     const TimeWindow& window() const { return m_window; }
     Span shown() const { return m_window.shown(); }
     std::optional<Instant> pointer() const { return m_pointer; }
@@ -46,7 +50,8 @@ public:
     /// Moves the pointer by a share of the shown part; starts in the middle if there is no pointer.
     void stepPointer(double share);
     /// Arrows pan, Shift+arrows move the pointer, Ctrl+arrows move it from reading to reading, +
-    /// and − zoom, 0 or Home shows all. True: the key was handled.
+    /// and − zoom, 0 or Home shows all; M sets the ends of a mark at the pointer, Escape clears it.
+    /// True: the key was handled.
     bool takeKey(const QKeyEvent& event);
 
 Q_SIGNALS:
@@ -54,7 +59,10 @@ Q_SIGNALS:
     void pointerChanged();
 
 private:
+    bool takeMarkKey(int key);
+
     TimeWindow m_window;
+    SpanMark m_mark;
     std::optional<Instant> m_pointer;
     Readings m_readings;
 };

@@ -1,6 +1,7 @@
 #include "ui/comparison/answer_card.h"
 
 #include "ui/theme/columns_layout.h"
+#include "ui/theme/fold_button.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
@@ -13,15 +14,13 @@ namespace holdband::ui {
 
 AnswerCard::AnswerCard(QWidget* parent)
     : Card({}, parent), m_answer(makeLabel({}, "title", this)),
-      m_open(makeLabel({}, "muted", this)), m_details(new QPushButton(this))
+      m_open(makeLabel({}, "muted", this)), m_details(new FoldButton(this))
 {
     QFont large = m_answer->font();
     large.setPointSizeF(large.pointSizeF() * 1.3);
     m_answer->setFont(large);
     for (QLabel* label : {m_answer, m_open})
         label->setTextInteractionFlags(Qt::TextSelectableByMouse);
-    m_details->setCheckable(true);
-    setRole(m_details, "fold");
     auto* texts = new QWidget(this);
     auto* column = new QVBoxLayout(texts);
     column->setContentsMargins(0, 0, 0, 0);

@@ -1,6 +1,7 @@
 #include "ui/equipment/ice_panel.h"
 
 #include "core/text/phrase.h"
+#include "core/text/times.h"
 #include "ui/equipment/offset_rows.h"
 #include "ui/forms/buddy.h"
 #include "ui/forms/quantity_field.h"
@@ -11,6 +12,7 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QRadioButton>
 #include <QVBoxLayout>
 
 namespace holdband::ui {
@@ -29,8 +31,9 @@ QString howTo()
 IcePanel::IcePanel(const UnitFormat& format, QWidget* parent)
     : QWidget(parent), m_format(format), m_readings(new QLineEdit(this)),
       m_step(new QuantityField(Quantity::difference, Words::tr("Last digit shown"), this)),
-      m_use(new QPushButton(Words::tr("&Use as an offset from now on"), this)),
-      m_words(makeLabel(howTo(), "muted", this))
+      m_use(new QPushButton(Words::tr("&Use as an offset"), this)),
+      m_fromNow(new QRadioButton(Words::tr("&From now on"), this)),
+      m_alsoEarlier(new QRadioButton(this)), m_words(makeLabel(howTo(), "muted", this))
 {
     layOut();
     const auto typed = [this] {
@@ -72,7 +75,28 @@ void IcePanel::layOut()
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(4);
     layout->addLayout(top);
+    layout->addWidget(m_fromNow);
+    layout->addWidget(m_alsoEarlier);
     layout->addWidget(m_words);
+    m_fromNow->setChecked(true);
+    m_fromNow->hide();
+    m_alsoEarlier->hide();
+}
+
+void IcePanel::offerEarlier(Instant first, const std::optional<Instant>& lastCheck)
+{
+    const QString day = shown(dateText(m_format.zone.localDate(lastCheck.value_or(first))));
+    m_firstEarlier = first;
+    m_alsoEarlier->setText(
+        lastCheck ? Words::tr("Also for &earlier readings, since the last check on %1").arg(day)
+                  : Words::tr("Also for all &earlier readings, since %1").arg(day));
+    m_fromNow->show();
+    m_alsoEarlier->show();
+}
+
+std::optional<Instant> IcePanel::from() const
+{
+    return m_alsoEarlier->isChecked() ? std::optional(m_firstEarlier) : std::nullopt;
 }
 
 Result<results::IcePoint> IcePanel::typedPoint()

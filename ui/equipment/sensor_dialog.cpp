@@ -1,6 +1,7 @@
 #include "ui/equipment/sensor_dialog.h"
 
 #include "core/model/names.h"
+#include "core/store/readings/reading_list.h"
 #include "core/store/records/equipment.h"
 #include "core/text/phrase.h"
 #include "ui/equipment/ice_panel.h"
@@ -29,6 +30,17 @@ QStringList usualPlacements()
             Words::tr("in the air")};
 }
 
+/// The first reading after the last check, up to now; of all where there was no check.
+Result<std::optional<Instant>> firstReadingSince(const store::LogbookFile& file,
+                                                 const std::string& sensor,
+                                                 const std::optional<Instant>& lastCheck)
+{
+    const Span since{lastCheck ? *lastCheck + Milliseconds{1} : Instant{}, file.now()};
+    const auto list = store::listReadings(file, sensor, since, 1);
+    HOLDBAND_TRY(list);
+    return list->readings.empty() ? std::nullopt : std::optional(list->readings.front().at);
+}
+
 QString kindTitle(const Sensor& sensor)
 {
     return sensor.name.empty() ? Words::tr("New sensor")
@@ -55,6 +67,7 @@ SensorDialog::SensorDialog(Session& session, const Equipment& equipment, const S
     fill();
     connect(m_reads, &QComboBox::currentIndexChanged, this, &SensorDialog::offerWhatFitsKind);
     connect(m_ice, &IcePanel::offsetFound, this, &SensorDialog::takeIcePoint);
+    offerEarlierReadings();
     m_name->setFocus();
     resize(720, height());
     watchFields();
@@ -116,9 +129,29 @@ void SensorDialog::offerWhatFitsKind()
                              : QString());
 }
 
+/// A probe that is wrong today was probably wrong yesterday: where the sensor has readings since
+/// its last check, the user chooses whether the new offset holds for them too.
+void SensorDialog::offerEarlierReadings()
+{
+    if (m_sensor.name.empty())
+        return;
+    std::optional<Instant> lastCheck;
+    if (!m_sensor.offsets.empty())
+        lastCheck = m_sensor.offsets.back().from;
+    session().ask<std::optional<Instant>>(
+        this,
+        [name = m_sensor.name, lastCheck](const store::LogbookFile& file) {
+            return firstReadingSince(file, name, lastCheck);
+        },
+        [this, lastCheck](const Result<std::optional<Instant>>& first) {
+            if (first && *first)
+                m_ice->offerEarlier(**first, lastCheck);
+        });
+}
+
 void SensorDialog::takeIcePoint(const results::IcePoint& point)
 {
-    const Offset offset{session().now(), point.offset, point.doubt,
+    const Offset offset{m_ice->from().value_or(session().now()), point.offset, point.doubt,
                         Phrase::counted("ice point, %n readings", "ice point, %n reading",
                                         static_cast<std::uint64_t>(point.count))};
     const EditRow row = offsetRow(offset, -1, m_format);

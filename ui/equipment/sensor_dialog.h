@@ -40,6 +40,7 @@ private:
     /// Enables "read by eye" for temperatures only: the rounds have no other sensors.
     void offerWhatFitsKind();
     SensorKind chosenKind() const;
+    void offerEarlierReadings();
     void takeIcePoint(const results::IcePoint& point);
     Result<Sensor> typedSensor();
 

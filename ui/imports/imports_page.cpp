@@ -140,6 +140,10 @@ void ImportsPage::connectParts()
     connect(m_view, &LogView::forgetWanted, this, [this] { m_queue->forgetMap(current()); });
     connect(m_view, &LogView::newTargetWanted, this, &ImportsPage::askNewTarget);
     connect(m_view, &LogView::saveRejectsWanted, this, &ImportsPage::askSaveRejects);
+    // The lists are hidden while a log is shown, and with them the buttons and their letters.
+    m_watchKey = new QShortcut(QKeySequence::mnemonic(m_watches->fileButton()->text()), this);
+    m_watchKey->setEnabled(false);
+    connect(m_watchKey, &QShortcut::activated, m_watches, &WatchCard::fileWanted);
     connect(m_watches, &WatchCard::fileWanted, this, [this] { askWatch(false); });
     connect(m_watches, &WatchCard::folderWanted, this, [this] { askWatch(true); });
     connect(m_watches, &WatchCard::failed, this,

@@ -10,6 +10,7 @@
 class QLabel;
 class QProgressBar;
 class QPushButton;
+class QShortcut;
 class QStackedWidget;
 class QTabBar;
 
@@ -91,6 +92,7 @@ private:
     QPushButton* m_cancel;
     QProgressBar* m_progress;
     QWidget* m_foot = nullptr;
+    QShortcut* m_watchKey = nullptr; ///< while a log is shown
 };
 
 } // namespace holdband::ui

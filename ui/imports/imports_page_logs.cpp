@@ -17,6 +17,7 @@
 #include <QGuiApplication>
 #include <QProgressBar>
 #include <QPushButton>
+#include <QShortcut>
 #include <QSignalBlocker>
 #include <QStackedWidget>
 #include <QTabBar>
@@ -77,6 +78,7 @@ void ImportsPage::showCurrent()
     const bool any = current() >= 0 && current() < m_queue->size();
     m_stack->setCurrentIndex(any ? 1 : 0);
     m_foot->setVisible(any);
+    m_watchKey->setEnabled(any);
     if (!any)
         return;
     const LogState& log = m_queue->at(current());

@@ -38,6 +38,7 @@ WatchCard::WatchCard(Session& session, QWidget* parent)
         Words::tr("New rows of a watched file are imported automatically while this window is "
                   "open. Import one file of the kind first, so that its columns are known."));
     auto* file = new QPushButton(Words::tr("&Watch a file…"), this);
+    m_file = file;
     auto* folder = new QPushButton(Words::tr("Watch a &folder…"), this);
     auto* row = new QHBoxLayout;
     for (QPushButton* button : {file, folder, m_remove})

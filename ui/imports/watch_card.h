@@ -26,6 +26,7 @@ public:
     /// Polls all of them now.
     void poll();
     const std::vector<store::Watch>& watches() const { return m_watches; }
+    QPushButton* fileButton() const { return m_file; }
     QPushButton* removeButton() const { return m_remove; }
 
 Q_SIGNALS:
@@ -44,6 +45,7 @@ private:
     std::vector<store::Watch> m_watches;
     QMap<QString, QString> m_words; ///< the text of the last poll, by path
     QPushButton* m_remove;
+    QPushButton* m_file = nullptr;
     QTimer* m_timer;
     bool m_polling = false;
     /// Used only by the writing worker, which may outlive this card.

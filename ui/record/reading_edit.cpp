@@ -43,7 +43,7 @@ ReadingEdit correctSensor(const ReadingsView& view, std::size_t row, const Decim
 } // namespace
 
 Result<ReadingEdit> leaveOut(const ReadingsView& view, const std::vector<std::size_t>& rows,
-                             const std::string& why)
+                             const std::string& why, bool all)
 {
     if (rows.empty())
         return dataProblem(Phrase::tr("no reading is chosen"), {},
@@ -51,7 +51,9 @@ Result<ReadingEdit> leaveOut(const ReadingsView& view, const std::vector<std::si
     if (why.empty())
         return dataProblem(Phrase::tr("say why they are left out: the reason is stored with them"));
     if (!view.subject.meter) {
-        const store::Exclusion exclusion{view.subject.name, spanOf(view, rows), why, {}};
+        const Span chosen = spanOf(view, rows);
+        const Span span{chosen.start, all && view.more ? view.span.end : chosen.end};
+        const store::Exclusion exclusion{view.subject.name, span, why, {}};
         return changing(
             {store::HistoryVerb::stretchLeftOut, {view.subject.name}, why},
             [exclusion](const store::Change& change) { return addExclusion(change, exclusion); });

@@ -15,9 +15,10 @@ namespace holdband::ui {
 using ReadingEdit = std::function<Done(const store::LogbookFile&)>;
 
 /// `rows` of the view, in order. For a sensor the stretch from the first to the last is left out,
-/// for a meter each selected reading.
+/// for a meter each selected reading. `all`: up to the end of the view's span, also if further
+/// readings of it are not listed.
 Result<ReadingEdit> leaveOut(const ReadingsView& view, const std::vector<std::size_t>& rows,
-                             const std::string& why);
+                             const std::string& why, bool all = false);
 Result<ReadingEdit> restore(const ReadingsView& view, const std::vector<std::size_t>& rows);
 /// The first logged or typed value remains on record, with the time and the reason of the
 /// correction.

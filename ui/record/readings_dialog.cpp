@@ -17,11 +17,13 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <utility>
 
 namespace holdband::ui {
 
-ReadingsDialog::ReadingsDialog(Session& session, QWidget* parent, ReadingSubject first)
-    : QDialog(parent), m_session(&session), m_first(std::move(first)),
+ReadingsDialog::ReadingsDialog(Session& session, QWidget* parent, ReadingSubject first,
+                               std::optional<Span> marked)
+    : QDialog(parent), m_session(&session), m_first(std::move(first)), m_marked(marked),
       m_readings(new TableModel(this)), m_subject(new QComboBox(this)), m_from(new QLineEdit(this)),
       m_to(new QLineEdit(this)), m_table(makeListTable(Words::tr("Readings"), m_readings, this)),
       m_value(new QLineEdit(this)), m_why(new QLineEdit(this)),
@@ -78,8 +80,11 @@ void ReadingsDialog::layOut()
 void ReadingsDialog::connectParts()
 {
     connect(m_subject, &QComboBox::activated, this, [this] {
-        m_from->clear(); // else the last readings of another sensor or meter
-        m_to->clear();
+        m_markedShown = false;
+        if (!m_marked) { // else the last readings of another sensor or meter
+            m_from->clear();
+            m_to->clear();
+        }
         refresh();
     });
     connect(m_from, &QLineEdit::returnPressed, this, &ReadingsDialog::refresh);
@@ -106,7 +111,7 @@ std::optional<Span> ReadingsDialog::typedSpan()
 
 void ReadingsDialog::refresh()
 {
-    std::optional<Span> span;
+    std::optional<Span> span = m_marked;
     if (!m_from->text().isEmpty() || !m_to->text().isEmpty()) {
         span = typedSpan();
         if (!span)
@@ -137,6 +142,22 @@ void ReadingsDialog::take(ReadingsView view)
                             TimeDetail::second));
     m_readings->setWords(readingWords(m_view));
     say(countWords(m_view));
+    if (m_marked && !std::exchange(m_markedShown, true))
+        chooseMarked();
+}
+
+/// Only the reason is missing then.
+void ReadingsDialog::chooseMarked()
+{
+    m_table->selectAll();
+    m_why->setFocus();
+}
+
+/// Whether all rows of the marked span are chosen: then those that are not listed, because there
+/// are too many, are meant too.
+bool ReadingsDialog::isMarkedChosen(std::size_t rows) const
+{
+    return m_marked && rows == m_view.size();
 }
 
 void ReadingsDialog::fillSubjects()
@@ -172,7 +193,7 @@ void ReadingsDialog::askToLeaveOut()
 {
     const std::string why = core(m_why->text().trimmed());
     const auto rows = chosenRows();
-    save(leaveOut(m_view, rows, why));
+    save(leaveOut(m_view, rows, why, isMarkedChosen(rows.size())));
     if (!rows.empty() && why.empty())
         m_why->setFocus();
 }

@@ -5,6 +5,7 @@
 #include "ui/record/reading_edit.h"
 
 #include <QDialog>
+#include <optional>
 
 class QComboBox;
 class QLabel;
@@ -20,8 +21,10 @@ class TableModel;
 class ReadingsDialog : public QDialog {
     Q_OBJECT
 public:
-    /// Shows `first` first; if it has no name, the first sensor.
-    explicit ReadingsDialog(Session& session, QWidget* parent = nullptr, ReadingSubject first = {});
+    /// Shows `first` first; if it has no name, the first sensor. With a `marked` span its readings
+    /// are shown and chosen, to be left out.
+    explicit ReadingsDialog(Session& session, QWidget* parent = nullptr, ReadingSubject first = {},
+                            std::optional<Span> marked = {});
 
     TableModel* readings() const { return m_readings; }
     QTableView* table() const { return m_table; }
@@ -48,6 +51,8 @@ private:
     /// The typed stretch; absent, with a message, if it can't be read.
     std::optional<Span> typedSpan();
     std::vector<std::size_t> chosenRows() const; ///< in order
+    void chooseMarked();
+    bool isMarkedChosen(std::size_t rows) const;
     void askToLeaveOut();
     void askToCorrect();
     void save(Result<ReadingEdit> edit);
@@ -55,6 +60,8 @@ private:
 
     Session* m_session;
     ReadingSubject m_first;
+    std::optional<Span> m_marked;
+    bool m_markedShown = false;
     ReadingsView m_view;
     TableModel* m_readings;
     QComboBox* m_subject;

@@ -17,8 +17,10 @@
 #include "ui/theme/colours.h"
 #include "ui/words/words.h"
 
+#include <QAction>
 #include <QBoxLayout>
 #include <QEvent>
+#include <QMenu>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
@@ -76,6 +78,7 @@ RunPage::RunPage(Session& session, QWidget* parent)
         card->setHeaderShown(false);
     m_excursions->contents()->addWidget(m_cause, 0, Qt::AlignLeft);
     connect(m_cause, &QPushButton::clicked, this, &RunPage::giveCause);
+    connect(m_charts, &RunCharts::spanMarked, this, &RunPage::offerForMarked);
     connect(m_limits, &LimitsCard::tried, this,
             [this](const auto& trial) { showTrial(trial.get()); });
     connect(m_limits, &LimitsCard::saveWanted, this, &RunPage::saveLimits);
@@ -301,6 +304,36 @@ void RunPage::showTrial(const results::LimitsTrial* trial)
 {
     if (m_review)
         m_charts->showJudged(trial ? trial->judged : m_review->figures.judged);
+}
+
+/// The sensor that read the beer at that time.
+QString RunPage::beerSensorAt(Instant at) const
+{
+    std::string sensor = m_review->batch().beerSensor;
+    for (const BeerUse& use : m_review->batch().beerUses) {
+        if (use.from <= at)
+            sensor = use.sensor;
+    }
+    return shown(sensor);
+}
+
+void RunPage::offerForMarked(const Span& span, const QPoint& at)
+{
+    if (!m_review)
+        return;
+    auto* menu = new QMenu(this);
+    menu->setAttribute(Qt::WA_DeleteOnClose);
+    QAction* leave = menu->addAction(Words::tr("&Leave out the readings here…"));
+    leave->setEnabled(!m_session->readOnly());
+    const Instant middle = span.start + (span.end - span.start) / 2;
+    connect(leave, &QAction::triggered, this,
+            [=, this] { Q_EMIT leaveOutWanted(beerSensorAt(middle), span); });
+    connect(menu->addAction(Words::tr("&Zoom to it")), &QAction::triggered, this,
+            [=, this] { m_charts->time().show(span, 0.0); });
+    connect(menu, &QMenu::aboutToHide, this, [this] { m_charts->time().mark().clear(); });
+    menu->popup(at);
+    if (leave->isEnabled())
+        menu->setActiveAction(leave);
 }
 
 /// For the selected excursion, else the first.

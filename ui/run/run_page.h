@@ -6,6 +6,7 @@
 #include "core/results/run/run_review.h"
 #include "core/store/records/ids.h"
 
+#include <QPoint>
 #include <QWidget>
 #include <memory>
 
@@ -56,6 +57,8 @@ Q_SIGNALS:
     /// The shown batch was renamed.
     void renamed(const QString& before, const QString& now);
     void failed(const QString& sentence);
+    /// The readings of the sensor in the span are to be left out.
+    void leaveOutWanted(const QString& sensor, const Span& span);
 
 protected:
     void resizeEvent(QResizeEvent* event) override;
@@ -78,6 +81,8 @@ private:
     void fill(const results::RunReview& review);
     void fillCards(const results::RunReview& review);
     void zoomToExcursion(int row);
+    void offerForMarked(const Span& span, const QPoint& at);
+    QString beerSensorAt(Instant at) const;
     void showTrial(const results::LimitsTrial* trial);
     void giveCause();
     void saveLimits(const results::Limits& limits);

@@ -1,5 +1,6 @@
 #include "ui/theme/card.h"
 
+#include "ui/theme/fold_button.h"
 #include "ui/theme/theme.h"
 
 #include <QHBoxLayout>
@@ -57,15 +58,18 @@ void Card::setTitle(const QString& title)
 
 void Card::makeFoldable(bool folded)
 {
-    m_fold = new QPushButton(this);
-    m_fold->setCheckable(true);
+    m_fold = new FoldButton(this);
     m_fold->setFont(m_title->font());
-    setRole(m_fold, "fold");
     m_title->hide();
     findChild<QHBoxLayout*>(QStringLiteral("heading"))->insertWidget(0, m_fold);
     connect(m_fold, &QPushButton::toggled, this, &Card::showFold);
     m_fold->setChecked(!folded);
     showFold();
+}
+
+QPushButton* Card::foldButton() const
+{
+    return m_fold;
 }
 
 void Card::setFolded(bool folded)

@@ -10,6 +10,8 @@ class QVBoxLayout;
 
 namespace holdband::ui {
 
+class FoldButton;
+
 class Card : public QWidget {
     Q_OBJECT
 public:
@@ -28,7 +30,7 @@ public:
     void setFolded(bool folded);
     bool isFolded() const;
     /// Null unless the card can be folded.
-    QPushButton* foldButton() const { return m_fold; }
+    QPushButton* foldButton() const;
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -38,7 +40,7 @@ private:
 
     Tone m_tone;
     QLabel* m_title;
-    QPushButton* m_fold = nullptr;
+    FoldButton* m_fold = nullptr;
     QLabel* m_secondaryText;
     QWidget* m_body;
     QVBoxLayout* m_contents;

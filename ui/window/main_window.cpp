@@ -41,6 +41,7 @@
 #include <QCloseEvent>
 #include <QFileInfo>
 #include <QLabel>
+#include <QScreen>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -103,7 +104,8 @@ MainWindow::MainWindow(store::Clock clock, const QString& sampleLogbook, QWidget
     connectParts();
     addMenus();
     new WindowKeys(this);
-    resize(1280, 860);
+    constexpr QSize frame(16, 40); // the desktop's own frame and title, not known before it shows
+    resize(QSize(1280, 860).boundedTo(screen()->availableSize() - frame));
     restoreGeometry(preferences::windowGeometry()); // does nothing if none was saved
 }
 
@@ -157,6 +159,7 @@ void MainWindow::connectParts()
                 std::replace(chosen.begin(), chosen.end(), before, now);
                 m_lanes->setChosen(chosen);
             });
+    connect(m_pages->run(), &RunPage::leaveOutWanted, this, &MainWindow::openReadings);
     connect(m_lanes, &LanesView::batchOpened, this, &MainWindow::openRun);
     connect(m_lanes, &LanesView::secondChosen, this, &MainWindow::openInBackground);
     connect(m_lanes, &LanesView::noteWanted, this, &MainWindow::addNote);
@@ -458,10 +461,14 @@ void MainWindow::showTables()
 
 void MainWindow::showReadings()
 {
+    openReadings(m_pages->run()->beerSensor(), std::nullopt);
+}
+
+void MainWindow::openReadings(const QString& sensor, const std::optional<Span>& marked)
+{
     if (!m_session.isOpen())
         return;
-    const ReadingSubject first{false, core(m_pages->run()->beerSensor())};
-    auto* dialog = new ReadingsDialog(m_session, this, first);
+    auto* dialog = new ReadingsDialog(m_session, this, ReadingSubject{false, core(sensor)}, marked);
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->show();
 }

@@ -11,6 +11,7 @@
 
 #include <QMainWindow>
 #include <memory>
+#include <optional>
 
 class QLabel;
 class QStackedWidget;
@@ -94,6 +95,7 @@ private:
     void showTables();
     /// Starts with the sensor of the shown batch's beer.
     void showReadings();
+    void openReadings(const QString& sensor, const std::optional<Span>& marked);
     void setReminding(bool on);
     void setWatchingBatches(bool on);
     void refreshBackups();

@@ -3,6 +3,8 @@
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
+#include <QAccessible>
+#include <QAccessibleWidget>
 #include <QEvent>
 #include <QHBoxLayout>
 #include <QLabel>
@@ -19,12 +21,29 @@ constexpr int shownForMs = 8'000;
 constexpr int mostWidth = 760;
 constexpr int aboveEdge = 30; ///< so that the status line can be read
 
+/// Screen readers speak a message of this role without the focus on it.
+QAccessibleInterface* noticeInterfaceFor(const QString&, QObject* object)
+{
+    auto* bar = qobject_cast<NoticeBar*>(object);
+    return bar ? new QAccessibleWidget(bar, QAccessible::AlertMessage) : nullptr;
+}
+
+void makeNoticesAccessible()
+{
+    static const bool installed = [] {
+        QAccessible::installFactory(noticeInterfaceFor);
+        return true;
+    }();
+    Q_UNUSED(installed);
+}
+
 } // namespace
 
 NoticeBar::NoticeBar(QWidget* over)
     : QWidget(over), m_label(makeLabel({}, "plain", this)), m_help(new QLabel(this)),
       m_timer(new QTimer(this))
 {
+    makeNoticesAccessible();
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(spacing::card, 6, 6, 6);
     layout->addWidget(m_label, 1);
@@ -54,6 +73,9 @@ void NoticeBar::say(const QString& sentence)
     m_help->hide();
     show();
     place();
+    setAccessibleName(sentence);
+    QAccessibleEvent alert(this, QAccessible::Alert); // it takes no focus: else nobody hears it
+    QAccessible::updateAccessibility(&alert);
 }
 
 void NoticeBar::sayInPassing(const QString& sentence)
