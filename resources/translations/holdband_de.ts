@@ -11728,5 +11728,65 @@ Sicherheit:%1</translation>
         <source>&amp;Zoom to it</source>
         <translation>&amp;Darauf zoomen</translation>
     </message>
+    <message>
+        <source>Two batches or two setups are compared here as soon as there are two.</source>
+        <translation>Zwei Sude oder zwei Anlagen werden hier verglichen, sobald es zwei gibt.</translation>
+    </message>
+    <message>
+        <source>Begin a &amp;batch…</source>
+        <translation>Sud &amp;beginnen…</translation>
+    </message>
+    <message>
+        <source>A setup is what chills the beer: add yours, then its meter and its sensors.</source>
+        <translation>Eine Anlage ist, was das Bier kühlt: Füge deine hinzu, dann ihren Zähler und ihre Sensoren.</translation>
+    </message>
+    <message>
+        <source>Add a &amp;setup…</source>
+        <translation>Anlage &amp;hinzufügen…</translation>
+    </message>
+    <message>
+        <source>Make a &amp;plan…</source>
+        <translation>&amp;Plan anlegen…</translation>
+    </message>
+    <message>
+        <source>Drop a log anywhere in this window, or choose one: you see a preview before anything is saved.</source>
+        <translation>Ein Protokoll irgendwo in diesem Fenster ablegen oder eines wählen: Vor dem Speichern steht eine Vorschau.</translation>
+    </message>
+    <message>
+        <source>A round reads every meter in a minute, twice a day: add the first meter.</source>
+        <translation>Ein Rundgang liest zweimal am Tag jeden Zähler in einer Minute ab: Füge den ersten Zähler hinzu.</translation>
+    </message>
+    <message>
+        <source>Add a &amp;meter…</source>
+        <translation>Zähler &amp;hinzufügen…</translation>
+    </message>
+    <message>
+        <source>No batch is open: begin one, or click a bar in the lanes to open its run.</source>
+        <translation>Kein Sud ist offen: einen beginnen, oder in den Bahnen auf einen Balken klicken.</translation>
+    </message>
+    <message>
+        <source>Drag to move, turn the wheel to zoom, Shift and drag to mark.</source>
+        <translation>Ziehen verschiebt, das Mausrad zoomt, Umschalt und Ziehen markiert.</translation>
+    </message>
+    <message>
+        <source>hatched: settling, not judged</source>
+        <translation>schraffiert: Einschwingen, nicht beurteilt</translation>
+    </message>
+    <message>
+        <source>numbers: notes in the journal</source>
+        <translation>Zahlen: Notizen im Journal</translation>
+    </message>
+    <message>
+        <source>None: a stage is watched for them once its target is reached, and that of %1 was not.</source>
+        <translation>Keine: Eine Stufe wird darauf beobachtet, sobald ihr Ziel erreicht ist, und das von %1 wurde es nicht.</translation>
+    </message>
+    <message>
+        <source>&amp;Motion</source>
+        <translation>Be&amp;wegung</translation>
+    </message>
+    <message>
+        <source>&amp;None</source>
+        <translation>&amp;Keine</translation>
+    </message>
 </context>
 </TS>

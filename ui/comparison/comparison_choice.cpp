@@ -129,6 +129,12 @@ void ComparisonChoice::clear()
     forgetOffered();
 }
 
+int ComparisonChoice::offered() const
+{
+    const auto setups = m_setupNames.size() > 1 ? m_setupNames.size() : 0;
+    return static_cast<int>(m_batchNames.size() + setups);
+}
+
 QString ComparisonChoice::a() const
 {
     return m_a->currentText();

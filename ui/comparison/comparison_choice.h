@@ -27,6 +27,8 @@ public:
     /// The further choices of a comparison: stages to begin at, batches to include.
     void setOffered(const results::SideBySide& comparison);
 
+    /// Batches that can be chosen, and setups if there are two.
+    int offered() const;
     QString a() const;
     QString b() const;
     /// Without a decimal sign and a weighing.

@@ -18,6 +18,7 @@
 #include "ui/tables/notes_card.h"
 #include "ui/tables/table_card.h"
 #include "ui/theme/columns_layout.h"
+#include "ui/theme/empty_page.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
@@ -40,7 +41,11 @@ SideBySidePage::SideBySidePage(Session& session, QWidget* parent)
       m_glance(new GlanceView(this)),
       m_energyPicture(new PictureView(Words::tr("Energy since pitching"), this)),
       m_area(new QScrollArea(this)), m_weather(new WeatherCard(this)), m_money(new MoneyCard(this)),
-      m_judgement(new JudgementCard(this)), m_details(new DetailsPanel(this))
+      m_judgement(new JudgementCard(this)), m_details(new DetailsPanel(this)),
+      m_empty(new EmptyPage(
+          EmptyExample::sideBySide,
+          Words::tr("Two batches or two setups are compared here as soon as there are two."),
+          Words::tr("Begin a &batch…"), this))
 {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -50,6 +55,9 @@ SideBySidePage::SideBySidePage(Session& session, QWidget* parent)
     m_area->setWidgetResizable(true);
     m_area->setFocusPolicy(Qt::NoFocus);
     layout->addWidget(m_area, 1);
+    layout->addWidget(m_empty, 1);
+    m_empty->hide();
+    connect(m_empty->button(), &QPushButton::clicked, this, &SideBySidePage::batchWanted);
     connect(m_choice, &ComparisonChoice::chosen, this, &SideBySidePage::refresh);
     connect(m_answer->details(), &QPushButton::toggled, this, &SideBySidePage::openDetails);
     connect(m_details, &DetailsPanel::folded, this,
@@ -98,7 +106,18 @@ void SideBySidePage::openDetails(bool open)
 void SideBySidePage::setLanes(const results::LanesReview& lanes)
 {
     m_choice->setLanes(lanes);
+    showEmpty();
     refresh();
+}
+
+/// Instead of choices that offer less than two.
+void SideBySidePage::showEmpty()
+{
+    const bool none = m_choice->offered() < 2;
+    for (QWidget* part : std::initializer_list<QWidget*>{m_choice, m_area})
+        part->setHidden(none);
+    m_empty->setVisible(none);
+    m_empty->button()->setEnabled(!m_session->readOnly());
 }
 
 void SideBySidePage::compare(const QString& a, const QString& b)

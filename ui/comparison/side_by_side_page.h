@@ -19,6 +19,7 @@ class AnswerCard;
 class BatchesCard;
 class ComparisonChoice;
 class DetailsPanel;
+class EmptyPage;
 class GlanceView;
 class JudgementCard;
 class MoneyCard;
@@ -54,11 +55,15 @@ public:
     WeatherCard* weather() const { return m_weather; }
     MoneyCard* money() const { return m_money; }
     JudgementCard* judgement() const { return m_judgement; }
+    /// Shown while there are no two to compare.
+    EmptyPage* empty() const { return m_empty; }
     /// The names chosen as A and as B.
     QStringList compared() const;
 
 Q_SIGNALS:
     void comparisonShown();
+    /// A batch to compare is to be begun.
+    void batchWanted();
     void failed(const QString& sentence);
 
 private:
@@ -69,6 +74,7 @@ private:
     void fillCharts(const results::SideBySide& comparison, const PairSides& sides);
     void fillCards(const results::SideBySide* comparison, const PairSides& sides);
     void showProblem(const QString& words);
+    void showEmpty();
     void takeWeighing(const Weighing& weighing);
     PairSides sidesOf(const results::SideBySide& comparison) const;
 
@@ -85,6 +91,7 @@ private:
     MoneyCard* m_money;
     JudgementCard* m_judgement;
     DetailsPanel* m_details;
+    EmptyPage* m_empty;
     QString m_subtitle;
     QString m_energyText;
     QString m_temperatureText;

@@ -8,6 +8,7 @@
 #include "ui/equipment/setup_card.h"
 #include "ui/session/session.h"
 #include "ui/tables/table_card.h"
+#include "ui/theme/empty_page.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
@@ -59,12 +60,18 @@ EquipmentPage::EquipmentPage(Session& session, QWidget* parent)
       m_prices(new TableCard(Words::tr("Price of energy"), 2, this)),
       m_editPrices(new QPushButton(Words::tr("Edit…"), this)),
       m_rounds(new TableCard(Words::tr("Rounds"), 0, this)),
-      m_editRounds(new QPushButton(Words::tr("Edit…"), this))
+      m_editRounds(new QPushButton(Words::tr("Edit…"), this)),
+      m_empty(new EmptyPage(EmptyExample::equipment,
+                            Words::tr("A setup is what chills the beer: add yours, then its meter "
+                                      "and its sensors."),
+                            Words::tr("Add a &setup…"), this))
 {
     layOut();
     connectLists();
     connect(m_actions, &EquipmentActions::failed, this, &EquipmentPage::failed);
     connect(m_actions, &EquipmentActions::saved, this, &EquipmentPage::saved);
+    setRole(m_addSetup, "main");
+    connect(m_empty->button(), &QPushButton::clicked, m_actions, &EquipmentActions::addSetup);
     connect(m_addSetup, &QPushButton::clicked, m_actions, &EquipmentActions::addSetup);
     connect(m_editPrices, &QPushButton::clicked, m_actions, &EquipmentActions::editPrices);
     connect(m_editRounds, &QPushButton::clicked, m_actions, &EquipmentActions::editRounds);
@@ -79,6 +86,7 @@ void EquipmentPage::layOut()
     QVBoxLayout* right = addColumn(m_columns);
     m_setups->setSpacing(spacing::gap);
     left->addWidget(makeHeadingLine(Words::tr("Setups"), m_addSetup, m_inner));
+    left->addWidget(m_empty);
     left->addLayout(m_setups);
     left->addWidget(m_safety);
     left->addStretch();
@@ -197,6 +205,15 @@ void EquipmentPage::fillLists()
                                  Words::tr("A saved plan is offered for each new batch.")));
 }
 
+/// In place of the setups; prices and lists can be edited before there is one.
+void EquipmentPage::showEmpty()
+{
+    const bool none = m_equipment.setups.empty();
+    m_empty->setVisible(none);
+    m_empty->button()->setEnabled(m_addSetup->isEnabled());
+    m_addSetup->setHidden(none);
+}
+
 void EquipmentPage::fill(const Equipment& equipment)
 {
     m_equipment = equipment;
@@ -205,6 +222,7 @@ void EquipmentPage::fill(const Equipment& equipment)
     for (ListCard* card : {m_meters, m_sensors, m_plans})
         card->setEditable(editable);
     m_addSetup->setEnabled(editable);
+    showEmpty();
     m_editPrices->setEnabled(editable);
     m_editRounds->setEnabled(editable);
     fillSetups();

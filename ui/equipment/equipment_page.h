@@ -13,6 +13,7 @@ class QVBoxLayout;
 
 namespace holdband::ui {
 
+class EmptyPage;
 class EquipmentActions;
 class ListCard;
 class SafetyCard;
@@ -30,6 +31,8 @@ public:
     const QString& subtitle() const { return m_subtitle; }
 
     EquipmentActions* actions() const { return m_actions; }
+    /// Shown while nothing is on record.
+    EmptyPage* empty() const { return m_empty; }
     QPushButton* addSetupButton() const { return m_addSetup; }
     const std::vector<SetupCard*>& setupCards() const { return m_setupCards; }
     SafetyCard* safety() const { return m_safety; }
@@ -56,6 +59,7 @@ private:
     void fill(const Equipment& equipment);
     void fillSetups();
     void fillLists();
+    void showEmpty();
 
     Session* m_session;
     Equipment m_equipment;
@@ -73,6 +77,7 @@ private:
     QPushButton* m_editPrices;
     TableCard* m_rounds;
     QPushButton* m_editRounds;
+    EmptyPage* m_empty;
     QString m_subtitle;
 };
 

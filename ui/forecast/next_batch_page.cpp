@@ -13,6 +13,7 @@
 #include "ui/session/session.h"
 #include "ui/tables/notes_card.h"
 #include "ui/tables/table_card.h"
+#include "ui/theme/empty_page.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
@@ -74,14 +75,22 @@ NextBatchPage::NextBatchPage(Session& session, QWidget* parent)
       m_past(
           new PictureView(Words::tr("Past batches as they would have been forecast"), this, false)),
       m_pastCard(new Card({}, this)), m_pastWords(selectable(makeLabel({}, "muted", this))),
-      m_crash(new PictureView(Words::tr("Temperature of the crash"), this))
+      m_crash(new PictureView(Words::tr("Temperature of the crash"), this)),
+      m_empty(new EmptyPage(EmptyExample::nextBatch,
+                            Words::tr("A forecast needs a plan: save one, or begin a first batch "
+                                      "(Ctrl+B)."),
+                            Words::tr("Make a &plan…"), this))
 {
     setRole(m_pitch, "main");
     m_pitch->setToolTip(Words::tr("Starts a batch with this plan and keeps the forecast with it."));
     m_table->table()->setAccessibleName(Words::tr("Forecast for each setup"));
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(makeBody());
+    m_area = makeBody();
+    layout->addWidget(m_area);
+    layout->addWidget(m_empty);
+    m_empty->hide();
+    connect(m_empty->button(), &QPushButton::clicked, this, &NextBatchPage::planWanted);
     connect(m_plan, &PlanCard::changed, this, &NextBatchPage::ask);
     connect(m_room, &RoomCard::changed, this, &NextBatchPage::ask);
     connect(m_setups, &SetupTicks::changed, this, &NextBatchPage::ask);
@@ -194,8 +203,16 @@ void NextBatchPage::refresh()
             m_plan->setOffer(*offer, format);
             m_room->setOffer(*offer, format, m_session->now());
             m_setups->setOffer(*offer);
+            showEmpty(!m_plan->hasPlan());
             ask();
         });
+}
+
+void NextBatchPage::showEmpty(bool none)
+{
+    m_area->setHidden(none);
+    m_empty->setVisible(none);
+    m_empty->button()->setEnabled(!m_session->readOnly());
 }
 
 Result<results::NextBatchRequest> NextBatchPage::request()
@@ -211,8 +228,7 @@ Result<results::NextBatchRequest> NextBatchPage::request()
 void NextBatchPage::ask()
 {
     if (!m_plan->hasPlan())
-        return showProblem(
-            Words::tr("A forecast needs a plan: save one, or begin a first batch (Ctrl+B)."));
+        return showProblem(m_empty->sentence());
     if (m_setups->ticked().empty())
         return showProblem(Words::tr("Tick a setup."));
     auto asking = request();

@@ -18,6 +18,7 @@ class QPushButton;
 namespace holdband::ui {
 
 class Card;
+class EmptyPage;
 class NotesCard;
 class PictureView;
 class PlanCard;
@@ -51,10 +52,14 @@ public:
     PictureView* energyPicture() const { return m_energy; }
     PictureView* pastPicture() const { return m_past; }
     PictureView* crashPicture() const { return m_crash; }
+    /// Shown while there is no plan to forecast.
+    EmptyPage* empty() const { return m_empty; }
     QPushButton* pitchButton() const { return m_pitch; }
 
 Q_SIGNALS:
     void forecastShown();
+    /// A first plan is to be saved.
+    void planWanted();
     /// "Pitch this" was pressed.
     void pitchWanted(const holdband::ui::PlannedBatch& planned);
 
@@ -64,6 +69,7 @@ protected:
 private:
     int scaled(int width) const;
     QWidget* makeBody();
+    void showEmpty(bool none);
     QWidget* makeQuestions();
     QWidget* makeAnswers();
     QWidget* makeHeadline();
@@ -94,6 +100,8 @@ private:
     Card* m_pastCard;
     QLabel* m_pastWords;
     PictureView* m_crash;
+    EmptyPage* m_empty;
+    QWidget* m_area = nullptr; ///< questions and answers
     QBoxLayout* m_body = nullptr;
     QBoxLayout* m_rows = nullptr;
     QWidget* m_questions = nullptr;

@@ -6,6 +6,7 @@
 #include "ui/imports/watch_card.h"
 #include "ui/session/session.h"
 #include "ui/theme/card.h"
+#include "ui/theme/empty_page.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
@@ -39,6 +40,10 @@ ImportsPage::ImportsPage(Session& session, QWidget* parent)
       m_message(makeLabel({}, "muted", this)), m_tabs(new QTabBar(this)),
       m_stack(new QStackedWidget(this)), m_view(new LogView(this)),
       m_past(new PastImports(session, this)), m_watches(new WatchCard(session, this)),
+      m_empty(new EmptyPage(EmptyExample::imports,
+                            Words::tr("Drop a log anywhere in this window, or choose one: you see "
+                                      "a preview before anything is saved."),
+                            Words::tr("&Choose files…"), this)),
       m_save(new QPushButton(Words::tr("&Save"), this)),
       m_saveAll(new QPushButton(Words::tr("Save &all"), this)),
       m_cancel(new QPushButton(Words::tr("Cancel"), this)), m_progress(new QProgressBar(this))
@@ -96,6 +101,7 @@ QWidget* ImportsPage::makeLists()
     auto* lists = new QVBoxLayout(inner);
     lists->setContentsMargins(0, 0, 0, 0);
     lists->setSpacing(spacing::gap);
+    lists->addWidget(m_empty, 1);
     lists->addWidget(m_past);
     lists->addWidget(m_watches);
     lists->addStretch();
@@ -112,6 +118,8 @@ void ImportsPage::connectParts()
     paste->setContext(Qt::WidgetWithChildrenShortcut);
     connect(paste, &QShortcut::activated, this, &ImportsPage::paste);
     connect(m_choose, &QPushButton::clicked, this, &ImportsPage::chooseWanted);
+    connect(m_empty->button(), &QPushButton::clicked, this, &ImportsPage::chooseWanted);
+    connect(m_past, &PastImports::filled, this, &ImportsPage::showEmpty);
     connect(m_paste, &QPushButton::clicked, this, &ImportsPage::paste);
     connect(m_save, &QPushButton::clicked, this, &ImportsPage::save);
     connect(m_saveAll, &QPushButton::clicked, m_queue, &LogQueue::importReady);

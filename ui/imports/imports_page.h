@@ -16,6 +16,7 @@ class QTabBar;
 
 namespace holdband::ui {
 
+class EmptyPage;
 class LogView;
 class PastImports;
 class Session;
@@ -51,6 +52,8 @@ public:
     LogView* view() const { return m_view; }
     LogQueue* queue() const { return m_queue; }
     PastImports* past() const { return m_past; }
+    /// Shown while nothing was imported.
+    EmptyPage* empty() const { return m_empty; }
     WatchCard* watches() const { return m_watches; }
 
 Q_SIGNALS:
@@ -65,6 +68,7 @@ private:
     void connectParts();
     void showCurrent();
     void showTabs();
+    void showEmpty();
     void showState(const LogState& log);
     void takeSettled(int index);
     void askNewTarget(bool meter, int column, const QString& name);
@@ -87,6 +91,7 @@ private:
     LogView* m_view;
     PastImports* m_past;
     WatchCard* m_watches;
+    EmptyPage* m_empty;
     QPushButton* m_save;
     QPushButton* m_saveAll;
     QPushButton* m_cancel;

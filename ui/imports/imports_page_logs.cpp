@@ -10,6 +10,8 @@
 #include "ui/imports/watch_card.h"
 #include "ui/imports/with_zone.h"
 #include "ui/session/session.h"
+#include "ui/theme/empty_page.h"
+#include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
 #include <QClipboard>
@@ -79,12 +81,23 @@ void ImportsPage::showCurrent()
     m_stack->setCurrentIndex(any ? 1 : 0);
     m_foot->setVisible(any);
     m_watchKey->setEnabled(any);
+    showEmpty();
     if (!any)
         return;
     const LogState& log = m_queue->at(current());
     m_view->showLog(log, m_targets, m_zone);
     showState(log);
     Q_EMIT looked();
+}
+
+/// The primary button is the one that chooses files, until there is a log to save.
+void ImportsPage::showEmpty()
+{
+    const bool any = current() >= 0 && current() < m_queue->size();
+    const bool none = m_past->lines().empty();
+    m_empty->setVisible(none);
+    m_choose->setVisible(any || !none);
+    setRole(m_choose, any ? "field" : "main");
 }
 
 void ImportsPage::showState(const LogState& log)

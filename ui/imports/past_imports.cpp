@@ -83,6 +83,7 @@ void PastImports::takeLines(std::vector<store::ImportLine> lines, const Zone& zo
         table()->setCurrentIndex(model()->index(at, 0));
     m_filling = false;
     showButton();
+    Q_EMIT filled();
 }
 
 const store::ImportLine* PastImports::chosen() const

@@ -26,6 +26,7 @@ public:
 
 Q_SIGNALS:
     void failed(const QString& sentence);
+    void filled();
     void done(const QString& sentence);
 
 private:

@@ -10,6 +10,7 @@
 #include "ui/rounds/week_sparkline.h"
 #include "ui/session/session.h"
 #include "ui/theme/card.h"
+#include "ui/theme/empty_page.h"
 #include "ui/theme/theme.h"
 #include "ui/words/words.h"
 
@@ -36,7 +37,11 @@ RoundsPage::RoundsPage(Session& session, QWidget* parent)
       m_gridLayout(new QGridLayout), m_time(new RoundTime(this)),
       m_save(new QPushButton(Words::tr("&Save the round"), this)),
       m_message(makeLabel({}, "muted", this)), m_grid(new RoundsGrid(session, this)),
-      m_running(new RunningView(session, this))
+      m_running(new RunningView(session, this)),
+      m_empty(new EmptyPage(EmptyExample::rounds,
+                            Words::tr("A round reads every meter in a minute, twice a day: add the "
+                                      "first meter."),
+                            Words::tr("Add a &meter…"), this))
 {
     m_gridLayout->setHorizontalSpacing(14);
     m_gridLayout->setVerticalSpacing(6);
@@ -50,6 +55,7 @@ RoundsPage::RoundsPage(Session& session, QWidget* parent)
     layOut();
     setRole(m_save, "main");
     connect(m_save, &QPushButton::clicked, this, &RoundsPage::save);
+    connect(m_empty->button(), &QPushButton::clicked, this, &RoundsPage::meterWanted);
     connect(m_time, &RoundTime::entered, this, &RoundsPage::takeTime);
     connect(m_time, &RoundTime::changed, this, &RoundsPage::refreshSheet);
     connect(m_grid, &RoundsGrid::turned, this, &RoundsPage::refreshSheet);
@@ -85,6 +91,9 @@ void RoundsPage::layOut()
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(area);
+    layout->addWidget(m_empty);
+    m_area = area;
+    m_empty->hide();
 }
 
 QWidget* RoundsPage::makeBar()
@@ -194,6 +203,9 @@ void RoundsPage::takeSheet(results::RoundsSheet sheet)
         m_rows[i]->setSheetRow(sheet.rows[i], sheet.now, sheet.zone);
         m_rows[i]->setEnabled(!m_session->readOnly());
     }
+    m_area->setHidden(sheet.rows.empty());
+    m_empty->setVisible(sheet.rows.empty());
+    m_empty->button()->setEnabled(!m_session->readOnly());
     showWeeks();
     m_save->setEnabled(!m_session->readOnly() && !m_rows.empty());
     m_time->setNow(sheet.now, sheet.zone, sheet.settings.timeDoubt);

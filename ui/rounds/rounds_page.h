@@ -14,6 +14,7 @@ class QPushButton;
 namespace holdband::ui {
 
 class Card;
+class EmptyPage;
 class RoundLine;
 class RoundTime;
 class RoundsGrid;
@@ -39,12 +40,16 @@ public:
     /// The energy of the running batches; hidden if none of them is metered.
     RunningView* running() const { return m_running; }
     QString message() const;
+    /// Shown instead of the round while there is nothing to read.
+    EmptyPage* empty() const { return m_empty; }
     /// Whether there is unsaved text.
     bool hasTyped() const;
     void focusFirst();
 
 Q_SIGNALS:
     void sheetShown();
+    /// A first meter is to be added.
+    void meterWanted();
     /// Rows of times and readings were pasted, as from a spreadsheet: for the imports page.
     void tablePasted(const QString& text);
 
@@ -83,6 +88,8 @@ private:
     QLabel* m_weekHeading = nullptr; ///< shown above the charts of the week
     RoundsGrid* m_grid;
     RunningView* m_running;
+    EmptyPage* m_empty;
+    QWidget* m_area = nullptr; ///< the round and its grid
     std::vector<RoundLine*> m_rows;
     RoundLine* m_entered = nullptr; ///< Enter was pressed in it; its check is still running
     bool m_saveWanted = false;      ///< save when all rows are checked

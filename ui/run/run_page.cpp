@@ -15,6 +15,7 @@
 #include "ui/tables/notes_card.h"
 #include "ui/tables/table_card.h"
 #include "ui/theme/colours.h"
+#include "ui/theme/empty_page.h"
 #include "ui/words/words.h"
 
 #include <QAction>
@@ -68,7 +69,11 @@ RunPage::RunPage(Session& session, QWidget* parent)
       m_gravity(new TableCard(Words::tr("Gravity"), 0, this)),
       m_journal(new NotesCard(Words::tr("Journal"), this, Card::Tone::plain)),
       m_findings(new NotesCard(Words::tr("Check these"), this, Card::Tone::plain)),
-      m_cautions(new NotesCard(Words::tr("Safety"), this))
+      m_cautions(new NotesCard(Words::tr("Safety"), this)),
+      m_empty(new EmptyPage(
+          EmptyExample::run,
+          Words::tr("No batch is open: begin one, or click a bar in the lanes to open its run."),
+          Words::tr("Begin a &batch…"), this))
 {
     layOut();
     for (Card* card : std::initializer_list<Card*>{m_limits, m_deviation, m_heat, m_gravity,
@@ -79,6 +84,7 @@ RunPage::RunPage(Session& session, QWidget* parent)
     m_excursions->contents()->addWidget(m_cause, 0, Qt::AlignLeft);
     connect(m_cause, &QPushButton::clicked, this, &RunPage::giveCause);
     connect(m_charts, &RunCharts::spanMarked, this, &RunPage::offerForMarked);
+    connect(m_empty->button(), &QPushButton::clicked, this, &RunPage::batchWanted);
     connect(m_limits, &LimitsCard::tried, this,
             [this](const auto& trial) { showTrial(trial.get()); });
     connect(m_limits, &LimitsCard::saveWanted, this, &RunPage::saveLimits);
@@ -107,7 +113,10 @@ void RunPage::layOut()
     column->addLayout(m_below, 1);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->addWidget(scrolling(all, this));
+    m_area = scrolling(all, this);
+    layout->addWidget(m_area);
+    layout->addWidget(m_empty);
+    m_area->hide();
     place();
 }
 
@@ -235,6 +244,8 @@ void RunPage::show(Prepared prepared)
 
 void RunPage::fill(const results::RunReview& review)
 {
+    m_empty->hide();
+    m_area->show();
     m_subtitle = runSubtitle(review);
     m_verdict->setFigures(&review);
     m_verdict->setVerdict(review.figures.judged.asPlanned.verdict, shown(review.words.headline),
@@ -284,6 +295,9 @@ void RunPage::clear()
     m_batch.clear();
     m_subtitle.clear();
     m_charts->setChart(nullptr);
+    m_area->hide();
+    m_empty->button()->setEnabled(!m_session->readOnly());
+    m_empty->show();
     m_verdict->setVerdict(analysis::Verdict::notEnoughData, Words::tr("No batch is open."),
                           Words::tr("Click a bar in the lanes to open its run."));
     m_verdict->setArrival({}, {});

@@ -17,6 +17,7 @@ class QScrollArea;
 namespace holdband::ui {
 
 class DeviationCard;
+class EmptyPage;
 class LimitsCard;
 class NotesCard;
 struct RunChart;
@@ -51,9 +52,13 @@ public:
     TableCard* energy() const { return m_energy; }
     LimitsCard* limits() const { return m_limits; }
     DeviationCard* deviation() const { return m_deviation; }
+    /// Shown while no batch is open.
+    EmptyPage* empty() const { return m_empty; }
 
 Q_SIGNALS:
     void reviewShown();
+    /// A batch is to be begun.
+    void batchWanted();
     /// The shown batch was renamed.
     void renamed(const QString& before, const QString& now);
     void failed(const QString& sentence);
@@ -109,6 +114,8 @@ private:
     NotesCard* m_journal;
     NotesCard* m_findings;
     NotesCard* m_cautions;
+    EmptyPage* m_empty;
+    QWidget* m_area = nullptr; ///< everything of a batch
 };
 
 } // namespace holdband::ui

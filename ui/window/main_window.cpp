@@ -167,6 +167,7 @@ void MainWindow::connectParts()
     connect(m_pageRow, &PageRow::pageChosen, this, &MainWindow::setPage);
     connect(m_pages, &Pages::subtitleChanged, this, &MainWindow::updateSubtitle);
     connect(m_pages, &Pages::failed, m_notice, &NoticeBar::say);
+    connect(m_pages, &Pages::batchWanted, m_batchActions, &BatchActions::newBatch);
     connect(m_pages, &Pages::logsWanted, this, &MainWindow::askImport);
     connect(m_pages, &Pages::pitchWanted, m_batchActions, &BatchActions::pitchPlanned);
     connect(m_welcome, &WelcomePage::openWanted, this, &MainWindow::askOpen);

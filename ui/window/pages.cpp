@@ -2,6 +2,7 @@
 
 #include "ui/charts/run_charts.h"
 #include "ui/comparison/side_by_side_page.h"
+#include "ui/equipment/equipment_actions.h"
 #include "ui/equipment/equipment_page.h"
 #include "ui/forecast/next_batch_page.h"
 #include "ui/imports/imports_page.h"
@@ -26,6 +27,7 @@ Pages::Pages(Session& session, QWidget* parent)
     addWidget(m_run);
     connect(m_run, &RunPage::reviewShown, this, &Pages::subtitleChanged);
     connect(m_run, &RunPage::failed, this, &Pages::failed);
+    connect(m_run, &RunPage::batchWanted, this, &Pages::batchWanted);
 }
 
 RoundsPage* Pages::rounds()
@@ -69,6 +71,8 @@ void Pages::makeRounds()
     addWidget(m_rounds);
     connect(m_rounds, &RoundsPage::sheetShown, this, &Pages::subtitleChanged);
     connect(m_rounds, &RoundsPage::tablePasted, this, &Pages::tablePasted);
+    connect(m_rounds, &RoundsPage::meterWanted, this,
+            [this] { equipment()->actions()->addMeter(); });
     if (m_session->isOpen())
         m_rounds->refresh();
 }
@@ -78,6 +82,7 @@ void Pages::makeSideBySide()
     m_sideBySide = new SideBySidePage(*m_session, this);
     addWidget(m_sideBySide);
     connect(m_sideBySide, &SideBySidePage::comparisonShown, this, &Pages::subtitleChanged);
+    connect(m_sideBySide, &SideBySidePage::batchWanted, this, &Pages::batchWanted);
     m_sideBySide->setLanes(m_lanes);
 }
 
@@ -87,6 +92,8 @@ void Pages::makeNextBatch()
     addWidget(m_nextBatch);
     connect(m_nextBatch, &NextBatchPage::forecastShown, this, &Pages::subtitleChanged);
     connect(m_nextBatch, &NextBatchPage::pitchWanted, this, &Pages::pitchWanted);
+    connect(m_nextBatch, &NextBatchPage::planWanted, this,
+            [this] { equipment()->actions()->addPlan(); });
     if (m_session->isOpen())
         m_nextBatch->refresh();
 }

@@ -54,6 +54,7 @@ Q_SIGNALS:
     void failed(const QString& sentence);
     void tablePasted(const QString& text);
     void logsWanted();
+    void batchWanted();
     /// A forecast is to be pitched.
     void pitchWanted(const holdband::ui::PlannedBatch& planned);
 
