@@ -1,5 +1,7 @@
 #include "ui/charts/time_view.h"
 
+#include "ui/theme/motion.h"
+
 #include <QKeyEvent>
 
 namespace holdband::ui {
@@ -12,8 +14,18 @@ constexpr double pointerStep = 0.01;
 
 } // namespace
 
+TimeView::TimeView(QObject* parent) : QObject(parent)
+{
+    m_easing.setStartValue(0.0);
+    m_easing.setEndValue(1.0);
+    m_easing.setEasingCurve(QEasingCurve::OutCubic);
+    connect(&m_easing, &QVariantAnimation::valueChanged, this,
+            [this](const QVariant& share) { showEased(share.toDouble()); });
+}
+
 void TimeView::reset(Span all)
 {
+    m_easing.stop();
     m_window = TimeWindow(all);
     m_pointer.reset();
     m_mark.clear();
@@ -23,6 +35,7 @@ void TimeView::reset(Span all)
 
 void TimeView::extend(Span all)
 {
+    endEasing();
     const Span before = shown();
     const bool whole = m_window.showsAll();
     m_window = TimeWindow(all);
@@ -34,40 +47,83 @@ void TimeView::extend(Span all)
 
 void TimeView::zoomAbout(Instant pivot, double factor)
 {
+    endEasing();
     m_window.zoomAbout(pivot, factor);
     Q_EMIT shownChanged();
 }
 
+/// Ends at the target itself, which is what everybody has asked for.
+void TimeView::showEased(double share)
+{
+    const auto between = [share](Instant from, Instant to) {
+        return from + std::chrono::round<Milliseconds>((to - from) * share);
+    };
+    if (share >= 1.0)
+        m_window = m_target;
+    else
+        m_window.show({between(m_from.start, m_target.shown().start),
+                       between(m_from.end, m_target.shown().end)});
+    Q_EMIT shownChanged();
+}
+
+void TimeView::easeTo(const TimeWindow& target)
+{
+    m_target = target;
+    m_from = shown();
+    if (motionMs() == 0 || m_from.empty())
+        return showEased(1.0);
+    m_easing.setDuration(motionMs());
+    m_easing.start();
+}
+
+/// Another change begins where an easing would have ended.
+void TimeView::endEasing()
+{
+    if (m_easing.state() != QAbstractAnimation::Running)
+        return;
+    m_easing.stop();
+    m_window = m_target;
+}
+
 void TimeView::zoom(double factor)
 {
+    endEasing();
     const Span now = shown();
     const Instant middle = now.start + (now.end - now.start) / 2;
     const bool inside = m_pointer && *m_pointer >= now.start && *m_pointer <= now.end;
-    zoomAbout(inside ? *m_pointer : middle, factor);
+    TimeWindow zoomed = m_window;
+    zoomed.zoomAbout(inside ? *m_pointer : middle, factor);
+    easeTo(zoomed);
 }
 
 void TimeView::moveBy(Milliseconds later)
 {
+    endEasing();
     m_window.moveBy(later);
     Q_EMIT shownChanged();
 }
 
 void TimeView::moveByShare(double share)
 {
+    endEasing();
     m_window.moveByShare(share);
     Q_EMIT shownChanged();
 }
 
 void TimeView::show(Span wanted, double marginShare)
 {
-    m_window.show(wanted, marginShare);
-    Q_EMIT shownChanged();
+    endEasing();
+    TimeWindow zoomed = m_window;
+    zoomed.show(wanted, marginShare);
+    easeTo(zoomed);
 }
 
 void TimeView::showAll()
 {
-    m_window.showAll();
-    Q_EMIT shownChanged();
+    endEasing();
+    TimeWindow zoomed = m_window;
+    zoomed.showAll();
+    easeTo(zoomed);
 }
 
 void TimeView::setPointer(std::optional<Instant> at)

@@ -6,6 +6,7 @@
 #include "ui/charts/time_window.h"
 
 #include <QObject>
+#include <QVariantAnimation>
 #include <functional>
 #include <optional>
 
@@ -16,7 +17,7 @@ namespace holdband::ui {
 class TimeView : public QObject {
     Q_OBJECT
 public:
-    using QObject::QObject;
+    explicit TimeView(QObject* parent = nullptr);
 
     /// What the user marks on the axis.
     SpanMark& mark() { return m_mark; }
@@ -60,8 +61,14 @@ Q_SIGNALS:
 
 private:
     bool takeMarkKey(int key);
+    void easeTo(const TimeWindow& target);
+    void showEased(double share);
+    void endEasing();
 
     TimeWindow m_window;
+    TimeWindow m_target; ///< where an easing ends
+    Span m_from;         ///< where it began
+    QVariantAnimation m_easing;
     SpanMark m_mark;
     std::optional<Instant> m_pointer;
     Readings m_readings;

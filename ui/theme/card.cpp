@@ -1,6 +1,7 @@
 #include "ui/theme/card.h"
 
 #include "ui/theme/fold_button.h"
+#include "ui/theme/motion.h"
 #include "ui/theme/theme.h"
 
 #include <QHBoxLayout>
@@ -86,7 +87,7 @@ void Card::showFold()
 {
     m_fold->setText((isFolded() ? QStringLiteral("▸ ") : QStringLiteral("▾ ")) + m_title->text());
     m_fold->setAccessibleName(m_title->text());
-    m_body->setVisible(!isFolded());
+    easeOpen(*m_body, !isFolded());
     update();
 }
 

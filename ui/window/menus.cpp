@@ -4,6 +4,7 @@
 #include "ui/window/about.h"
 #include "ui/window/appearance.h"
 #include "ui/window/language_choice.h"
+#include "ui/window/motion_choice.h"
 #include "ui/window/text_size.h"
 #include "ui/words/words.h"
 
@@ -129,6 +130,7 @@ void fillViewMenu(QMainWindow& window, const MenuActions& actions)
                      [show = actions.showCooling](bool on) { show(on); });
     menu->addSeparator();
     addAppearanceMenu(*menu);
+    addMotionMenu(*menu);
     addTextSizeMenu(*menu, actions.makeWindowAgain);
     addLanguageMenu(*menu, actions.makeWindowAgain);
 }

@@ -6,12 +6,14 @@
 #include "ui/window/appearance.h"
 #include "ui/window/language_choice.h"
 #include "ui/window/main_window.h"
+#include "ui/window/motion_choice.h"
 #include "ui/window/pages.h"
 #include "ui/window/text_size.h"
 #include "ui/words/words.h"
 
 #include <QApplication>
 #include <QIcon>
+#include <QTimer>
 #include <csignal>
 #include <memory>
 #include <string_view>
@@ -116,6 +118,7 @@ int openWindow(int& argc, char** argv, const WindowOptions& options)
     QApplication::setWindowIcon(ownIcon());
     useOwnTypeFace(application);
     applyStoredAppearance(application);
+    QTimer::singleShot(0, &application, applyStoredMotion); // the desktop answers in its own time
     WindowContents what{shown(options.logbook.value_or(std::string())), {}, {}};
     for (;;) {
         useChosenLanguage();
