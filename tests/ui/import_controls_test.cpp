@@ -322,15 +322,17 @@ TEST_F(ImportControlsTest, TheLetterOfWatchWorksWhileALogIsShownToo)
     m_window->activateWindow();
     ASSERT_TRUE(QTest::qWaitForWindowActive(m_window.get()));
     QTest::keyClick(m_window.get(), Qt::Key_W, Qt::AltModifier);
-    EXPECT_EQ(wanted.count(), 1);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return wanted.count() == 1; }))
+        << "a button is pressed for a while";
     look("more.csv", goodLog);
     ASSERT_FALSE(watches->isVisible());
     QTest::keyClick(m_window.get(), Qt::Key_W, Qt::AltModifier);
-    EXPECT_EQ(wanted.count(), 2);
+    EXPECT_TRUE(QTest::qWaitFor([&] { return wanted.count() == 2; }));
     page().save();
     wait();
     QTest::keyClick(m_window.get(), Qt::Key_W, Qt::AltModifier);
-    EXPECT_EQ(wanted.count(), 3) << "the saved log is still shown";
+    EXPECT_TRUE(QTest::qWaitFor([&] { return wanted.count() == 3; }))
+        << "the saved log is still shown";
 }
 
 } // namespace holdband::ui::test

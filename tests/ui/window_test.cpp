@@ -1,8 +1,9 @@
 // The window used by mouse and keyboard.
+#include "core/exchange/load.h"
+#include "core/results/run/run_review.h"
+#include "core/store/records/batches.h"
 #include "tests/ui/sample_window.h"
 #include "tests/ui/underlined.h"
-
-#include "core/store/records/batches.h"
 #include "ui/charts/deviation_panel.h"
 #include "ui/charts/energy_panel.h"
 #include "ui/charts/run_charts.h"
@@ -11,6 +12,7 @@
 #include "ui/forms/save_change.h"
 #include "ui/lanes/lanes_view.h"
 #include "ui/run/run_page.h"
+#include "ui/run/run_tables.h"
 #include "ui/tables/table_card.h"
 #include "ui/window/notice_bar.h"
 #include "ui/window/pages.h"
@@ -280,9 +282,23 @@ TEST_F(WindowTest, MakesTheSampleLogbookFromItsDescriptionOnFirstUse)
     ASSERT_TRUE(QTest::qWaitFor([&] { return window.session().isOpen(); }, 60'000));
     settle(window);
     EXPECT_EQ(window.session().path(), sample);
+    EXPECT_FALSE(window.status().contains("backed up")) << "it can be made again";
     window.openRun(QStringLiteral("Lager 2"));
     settle(window);
     EXPECT_EQ(window.pages()->run()->batch(), "Lager 2");
+}
+
+TEST_F(WindowTest, ABatchThatMissedATargetSaysWhyItHasNoExcursion)
+{
+    const QString sample = path("missed.holdband");
+    const store::Clock later = [] { return now() + std::chrono::hours{24 * 260}; };
+    ASSERT_TRUE(exchange::loadDescription(sample.toStdString(),
+                                          HOLDBAND_SAMPLE_DIR "/spring-trials.json", later));
+    const auto file = store::LogbookFile::open(sample.toStdString(), store::Access::read, later);
+    const auto review = results::reviewRun(**file, "Ale 3");
+    ASSERT_TRUE(review) << review.error().sentence();
+    EXPECT_EQ(excursionRemark(*review), "None: a stage is watched for them once its target is "
+                                        "reached, and that of Crash was not.");
 }
 
 TEST_F(WindowTest, TheFirstWindowFitsTheScreen)

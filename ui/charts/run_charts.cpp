@@ -59,6 +59,7 @@ QLayout* RunCharts::makeMarkRow()
     connect(mark, &SpanMark::changed, this, &RunCharts::showMarking);
     connect(mark, &SpanMark::wantedChanged, this, &RunCharts::showMarking);
     connect(mark, &SpanMark::finished, this, &RunCharts::tellMarked);
+    showMarking();
     return row;
 }
 
@@ -67,10 +68,11 @@ void RunCharts::showMarking()
     const SpanMark& mark = m_time.mark();
     const QSignalBlocker silent(m_markButton);
     m_markButton->setChecked(mark.isWanted());
-    m_markHint->setText(mark.isWanted() || mark.isOpen()
-                            ? Words::tr("Drag over a chart, or press M at both ends. Escape "
-                                        "cancels.")
-                            : QString());
+    m_markHint->setText(
+        mark.isWanted() || mark.isOpen()
+            ? Words::tr("Drag over a chart, or press M at both ends. Escape "
+                        "cancels.")
+            : Words::tr("Drag to move, turn the wheel to zoom, Shift and drag to mark."));
 }
 
 void RunCharts::tellMarked(const Span& span)

@@ -205,6 +205,10 @@ std::vector<PlotKey> TemperaturePlot::key(const PanelPlace& place, const Picture
     }
     if (chart()->fan)
         entries.push_back({Words::tr("forecast"), fanKeyPen(*chart()->fan, look.colours())});
+    if (!chart()->settling.empty())
+        entries.push_back({Words::tr("hatched: settling, not judged"), {}});
+    if (!chart()->notes.empty())
+        entries.push_back({Words::tr("numbers: notes in the journal"), {}});
     return entries;
 }
 

@@ -125,8 +125,26 @@ std::vector<Span> excursionSpans(const results::RunReview& review)
     return spans;
 }
 
+namespace {
+
+/// Why there are none where a target was missed.
+QString missedRemark(const std::vector<std::string>& missed)
+{
+    QStringList names;
+    for (const std::string& name : missed)
+        names << shown(name);
+    return Words::tr("None: a stage is watched for them once its target is reached, and that of %1 "
+                     "was not.")
+        .arg(names.join(QStringLiteral(", ")));
+}
+
+} // namespace
+
 QString excursionRemark(const results::RunReview& review)
 {
+    const std::vector<std::string>& missed = review.figures.judged.asPlanned.missed;
+    if (!missed.empty() && excursionSpans(review).empty())
+        return missedRemark(missed);
     if (!(review.figures.judged.asPlanned.totals.coveredMs > 0.0))
         return Words::tr("There is no hold time with data yet.");
     const Milliseconds ignoreShorterThan = review.batch().ignoreShorterThan;

@@ -345,8 +345,12 @@ void MainWindow::askToBeMadeAgain()
 
 void MainWindow::showStatus(const results::RoundsSheet& sheet)
 {
-    const QString backup = lastBackupText(m_lastBackup, sheet.zone.localDate(sheet.now));
-    m_status->setText(withLastBackup(statusText(sheet, m_running), backup));
+    const QString words = statusText(sheet, m_running);
+    const bool madeAgain = !m_lastBackup && m_session.path() == m_sampleLogbook;
+    m_status->setText(
+        madeAgain
+            ? words // the sample can always be made again
+            : withLastBackup(words, lastBackupText(m_lastBackup, sheet.zone.localDate(sheet.now))));
     m_lanes->setNow(m_session.now());
 }
 
