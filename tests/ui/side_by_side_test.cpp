@@ -330,12 +330,16 @@ TEST_F(SideBySideTest, AWeightIsSavedAndUndone)
     QTest::keyClick(weight, Qt::Key_End);
     wait();
     EXPECT_EQ(weighing().weights.at("noise"), mostWeight);
+    EXPECT_EQ(page().judgement()->shownWeight("noise"), "5.0");
     EXPECT_EQ(page().judgement()->weight("noise"), weight) << "the slider stays under the hand";
     EXPECT_TRUE(weight->hasFocus());
     QTest::keyClick(m_window.get(), Qt::Key_Z, Qt::ControlModifier);
     wait();
     EXPECT_TRUE(weighing().weights.empty());
     EXPECT_EQ(weight->value(), 2) << "1.0 in halves";
+    EXPECT_EQ(page().judgement()->shownWeight("noise"), "1.0");
+    Q_EMIT weight->sliderMoved(7);
+    EXPECT_EQ(page().judgement()->shownWeight("noise"), "3.5") << "while it is dragged";
     EXPECT_EQ(page().judgement()->sentence(), before);
 }
 

@@ -9,7 +9,7 @@
 #include "ui/charts/picture.h"
 #include "ui/charts/plot_marks.h"
 #include "ui/charts/value_range.h"
-#include "ui/theme/small_font.h"
+#include "ui/theme/type_scale.h"
 
 #include <QPen>
 #include <QPolygonF>

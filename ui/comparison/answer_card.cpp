@@ -3,6 +3,7 @@
 #include "ui/theme/columns_layout.h"
 #include "ui/theme/fold_button.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/type_scale.h"
 #include "ui/words/words.h"
 
 #include <QLabel>
@@ -16,9 +17,7 @@ AnswerCard::AnswerCard(QWidget* parent)
     : Card({}, parent), m_answer(makeLabel({}, "title", this)),
       m_open(makeLabel({}, "muted", this)), m_details(new FoldButton(this))
 {
-    QFont large = m_answer->font();
-    large.setPointSizeF(large.pointSizeF() * 1.3);
-    m_answer->setFont(large);
+    m_answer->setFont(sized(m_answer->font(), TypeSize::heading));
     for (QLabel* label : {m_answer, m_open})
         label->setTextInteractionFlags(Qt::TextSelectableByMouse);
     auto* texts = new QWidget(this);

@@ -91,8 +91,8 @@ void JudgementCard::rebuild(const std::vector<results::Criterion>& criteria,
 {
     m_rows.clear();
     clearLayout(m_grid);
-    const QString heads[] = {{}, Words::tr("weight"), QStringLiteral("A"), QStringLiteral("B")};
-    for (int column = 0; column < 4; ++column) {
+    const QString heads[] = {{}, Words::tr("weight"), {}, QStringLiteral("A"), QStringLiteral("B")};
+    for (int column = 0; column < 5; ++column) {
         QLabel* head = makeLabel(heads[column], "muted", this);
         head->setWordWrap(false);
         m_grid->addWidget(head, 0, column,
@@ -113,18 +113,22 @@ void JudgementCard::addRow(const results::Criterion& criterion, const results::C
     weight->setPageStep(2);
     weight->setAccessibleName(Words::tr("Weight of %1").arg(title));
     weight->setMinimumWidth(70);
-    m_rows.push_back({criterion.name, weight, cell({}, this), cell({}, this)});
+    QLabel* shownWeight = cell({}, this);
+    connect(weight, &QSlider::sliderMoved, shownWeight,
+            [shownWeight](int steps) { shownWeight->setText(numberText(steps / stepsAUnit, 1)); });
+    m_rows.push_back({criterion.name, weight, shownWeight, cell({}, this), cell({}, this)});
     m_grid->addWidget(name, line, 0);
     m_grid->addWidget(weight, line, 1);
-    m_grid->addWidget(m_rows.back().a, line, 2);
-    m_grid->addWidget(m_rows.back().b, line, 3);
+    m_grid->addWidget(shownWeight, line, 2);
+    m_grid->addWidget(m_rows.back().a, line, 3);
+    m_grid->addWidget(m_rows.back().b, line, 4);
     name->setToolTip(shown(text.how));
     if (criterion.own && writable) {
         auto* remove = new QPushButton(Words::tr("Remove"), this);
         remove->setAccessibleName(Words::tr("Remove %1").arg(title));
         connect(remove, &QPushButton::clicked, this,
                 [this, which = criterion.name] { removeCriterion(which); });
-        m_grid->addWidget(remove, line, 4);
+        m_grid->addWidget(remove, line, 5);
     }
     // While the slider is dragged the sheet doesn't change; the weight is used on release.
     weight->setTracking(false);
@@ -139,6 +143,7 @@ void JudgementCard::fillRow(const Row& row, const results::Criterion& criterion,
     const QString words =
         QStringLiteral("%1. %2 %3")
             .arg(numberText(criterion.weight, 1), shown(text.how), shown(text.turn));
+    row.shownWeight->setText(numberText(criterion.weight, 1));
     row.weight->setToolTip(words);
     row.weight->setAccessibleDescription(words);
     row.a->setText(shown(text.a));
@@ -153,6 +158,15 @@ void JudgementCard::fillRow(const Row& row, const results::Criterion& criterion,
             Words::tr("%1 of %2: %3")
                 .arg(shown(text.title), first ? m_sides.a : m_sides.b, label->text()));
     }
+}
+
+QString JudgementCard::shownWeight(const QString& criterion) const
+{
+    for (const Row& row : m_rows) {
+        if (row.name == criterion.toStdString())
+            return row.shownWeight->text();
+    }
+    return {};
 }
 
 QSlider* JudgementCard::weight(const QString& criterion) const

@@ -25,6 +25,8 @@ public:
     void setComparison(const results::SideBySide* comparison, const PairSides& sides,
                        bool writable);
     /// The slider for a criterion's weight; null if there is none of that name.
+    /// The value beside the slider.
+    QString shownWeight(const QString& criterion) const;
     QSlider* weight(const QString& criterion) const;
     QLineEdit* newCriterion() const { return m_newName; }
     QPushButton* addButton() const { return m_add; }
@@ -37,6 +39,7 @@ private:
     struct Row {
         std::string name;
         QSlider* weight;
+        QLabel* shownWeight;
         QLabel* a;
         QLabel* b;
     };

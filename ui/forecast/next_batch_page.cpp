@@ -15,6 +15,7 @@
 #include "ui/tables/table_card.h"
 #include "ui/theme/empty_page.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/type_scale.h"
 #include "ui/words/words.h"
 
 #include <QCheckBox>
@@ -137,9 +138,7 @@ QWidget* NextBatchPage::makeQuestions()
 QWidget* NextBatchPage::makeHeadline()
 {
     auto* card = new Card({}, this);
-    QFont large = m_headline->font();
-    large.setPointSizeF(large.pointSizeF() * 1.3);
-    m_headline->setFont(large);
+    m_headline->setFont(sized(m_headline->font(), TypeSize::heading));
     for (QLabel* label : {m_headline, m_also, m_basis})
         card->contents()->addWidget(label);
     card->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);

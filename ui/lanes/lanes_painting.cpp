@@ -1,7 +1,7 @@
 // Draws the lanes; lanes_view.cpp has their behaviour.
 #include "ui/lanes/lanes_view.h"
 #include "ui/theme/card.h"
-#include "ui/theme/small_font.h"
+#include "ui/theme/type_scale.h"
 #include "ui/words/words.h"
 
 #include <QPainter>

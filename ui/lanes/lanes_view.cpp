@@ -3,7 +3,7 @@
 #include "ui/lanes/lanes_accessible.h"
 #include "ui/lanes/lanes_text.h"
 #include "ui/theme/card.h"
-#include "ui/theme/small_font.h"
+#include "ui/theme/type_scale.h"
 #include "ui/words/words.h"
 
 #include <QCoreApplication>

@@ -5,6 +5,7 @@
 #include "ui/rounds/week_sparkline.h"
 #include "ui/theme/elided_label.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/type_scale.h"
 #include "ui/words/words.h"
 
 #include <QGridLayout>
@@ -38,10 +39,9 @@ QVBoxLayout* twoLines(QWidget* first, QWidget* second)
     return layout;
 }
 
-QFont enlarged(QFont font, double factor, QFont::Weight weight)
+QFont demiBold(QFont font)
 {
-    font.setPointSizeF(font.pointSizeF() * factor);
-    font.setWeight(weight);
+    font.setWeight(QFont::DemiBold);
     return font;
 }
 
@@ -50,11 +50,11 @@ QFont enlarged(QFont font, double factor, QFont::Weight weight)
 void RoundLine::addWidgets(QGridLayout* grid, int gridRow, QWidget* parent)
 {
     auto* name = new ElidedLabel(m_name, parent);
-    name->setFont(enlarged(name->font(), 1.0, QFont::DemiBold));
+    name->setFont(demiBold(name->font()));
     auto* unit = makeLabel(unitText(m_row), "muted", parent);
     m_lastTime->setWordWrap(false);
     m_expected->setWordWrap(false);
-    m_field->setFont(enlarged(m_field->font(), 1.45, QFont::DemiBold));
+    m_field->setFont(demiBold(sized(m_field->font(), TypeSize::heading)));
     m_field->setAlignment(Qt::AlignRight);
     m_field->setMaximumWidth(220);
     m_field->setAccessibleName(Words::tr("%1 reading, %2").arg(m_name, unitText(m_row)));

@@ -8,7 +8,7 @@
 
 namespace holdband::ui {
 
-FigureTile::FigureTile(double scale, QWidget* parent)
+FigureTile::FigureTile(TypeSize size, QWidget* parent)
     : QWidget(parent), m_value(new ExplainedLabel(this)), m_caption(makeLabel({}, "muted", this))
 {
     auto* layout = new QVBoxLayout(this);
@@ -17,8 +17,7 @@ FigureTile::FigureTile(double scale, QWidget* parent)
     layout->addWidget(m_value);
     layout->addWidget(m_caption);
     layout->addStretch();
-    QFont large = m_value->font();
-    large.setPointSizeF(large.pointSizeF() * scale);
+    QFont large = sized(m_value->font(), size);
     large.setWeight(QFont::DemiBold);
     m_value->setFont(large);
     for (QLabel* label : std::initializer_list<QLabel*>{m_value, m_caption}) {

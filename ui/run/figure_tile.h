@@ -1,6 +1,8 @@
 // A figure in large type with its caption below; it says how it came about on hover and on F1.
 #pragma once
 
+#include "ui/theme/type_scale.h"
+
 #include <QWidget>
 
 class QLabel;
@@ -12,8 +14,8 @@ class ExplainedLabel;
 class FigureTile : public QWidget {
     Q_OBJECT
 public:
-    /// `scale`: of the figure's type, over the text's.
-    explicit FigureTile(double scale, QWidget* parent = nullptr);
+    /// `size`: of the figure.
+    explicit FigureTile(TypeSize size, QWidget* parent = nullptr);
 
     void setFigure(const QString& value, const QString& caption, const QString& explanation,
                    bool warns);

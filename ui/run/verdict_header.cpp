@@ -5,6 +5,7 @@
 #include "ui/theme/card.h"
 #include "ui/theme/flow_layout.h"
 #include "ui/theme/theme.h"
+#include "ui/theme/type_scale.h"
 #include "ui/words/words.h"
 
 #include <QBoxLayout>
@@ -16,8 +17,6 @@ namespace holdband::ui {
 
 namespace {
 
-constexpr double leadScale = 2.6;
-constexpr double otherScale = 1.35;
 constexpr int leastSentence = 36; ///< letters in a line of the sentence beside the figures
 
 QColor stripeOf(analysis::Verdict verdict, const Colours& colours)
@@ -46,7 +45,7 @@ void showFigure(FigureTile& tile, const results::GlanceFigure& figure,
 
 VerdictHeader::VerdictHeader(QWidget* parent)
     : QWidget(parent), m_parts(new QBoxLayout(QBoxLayout::LeftToRight)),
-      m_lead(new FigureTile(leadScale, this)), m_figures(makeFigures()),
+      m_lead(new FigureTile(TypeSize::figure, this)), m_figures(makeFigures()),
       m_headline(makeLabel({}, "title", this)), m_arrival(new ExplainedLabel(this)),
       m_detail(makeLabel({}, "muted", this))
 {
@@ -55,9 +54,6 @@ VerdictHeader::VerdictHeader(QWidget* parent)
     m_parts->setSpacing(24);
     m_parts->addWidget(m_figures);
     m_parts->addWidget(makeSentences(), 1);
-    QFont large = m_headline->font();
-    large.setPointSizeF(large.pointSizeF() * 1.15);
-    m_headline->setFont(large);
     m_headline->setTextInteractionFlags(Qt::TextSelectableByMouse);
     m_detail->setTextInteractionFlags(Qt::TextSelectableByMouse);
     setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Maximum);
@@ -108,7 +104,7 @@ void VerdictHeader::setFigures(const results::RunReview* review)
     while (m_others.size() > static_cast<qsizetype>(glance.others.size()))
         delete m_others.takeLast();
     while (m_others.size() < static_cast<qsizetype>(glance.others.size())) {
-        m_others << new FigureTile(otherScale, m_figures);
+        m_others << new FigureTile(TypeSize::heading, m_figures);
         m_figures->layout()->addWidget(m_others.back());
     }
     for (qsizetype i = 0; i < m_others.size(); ++i)

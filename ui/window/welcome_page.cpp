@@ -1,6 +1,7 @@
 #include "ui/window/welcome_page.h"
 
 #include "ui/theme/theme.h"
+#include "ui/theme/type_scale.h"
 #include "ui/words/words.h"
 
 #include <QHBoxLayout>
@@ -18,9 +19,7 @@ WelcomePage::WelcomePage(bool withSample, QWidget* parent)
       m_new(addButton(Words::tr("&New logbook…"), !withSample)),
       m_load(addButton(Words::tr("Load a &description…"), false)), m_steps(new FirstSteps(this))
 {
-    QFont large = m_title->font();
-    large.setPointSizeF(large.pointSizeF() * 1.5);
-    m_title->setFont(large);
+    m_title->setFont(sized(m_title->font(), TypeSize::heading));
     auto* buttons = new QHBoxLayout;
     for (QPushButton* button : {m_sample, m_load, m_new, m_open})
         buttons->addWidget(button);
