@@ -9989,7 +9989,7 @@
         <translation>Ein Logbuch öffnen oder ein neues anlegen.</translation>
     </message>
     <message>
-        <source>Take them in order. Everything can be changed later, and what was done can be undone. Who has it all in a description file can load that instead.</source>
+        <source>Take them in order. Everything can be changed later, and what was done can be undone. If you have a description file, load it instead.</source>
         <translation>Der Reihe nach. Alles lässt sich später ändern und Getanes rückgängig machen. Wer alles in einer Beschreibungsdatei hat, kann stattdessen diese laden.</translation>
     </message>
     <message>

@@ -64,8 +64,8 @@ void WelcomePage::setState(State state, const QString& fileName)
                     ? Words::tr("Look at the sample logbook first, or open one of your own.")
                     : Words::tr("Open a logbook, or make a new one."))
              : Words::tr("Take them in order. Everything can be changed later, and what "
-                         "was done can be undone. Who has it all in a description file can "
-                         "load that instead."));
+                         "was done can be undone. If you have a description file, load it "
+                         "instead."));
     m_steps->setVisible(!none);
     m_sample->setVisible(none && m_withSample);
     m_open->setVisible(none);
