@@ -9288,8 +9288,8 @@
         <translation>Zeit des Rundgangs</translation>
     </message>
     <message>
-        <source>the time is %1 for all</source>
-        <translation>die Zeit ist für alle %1</translation>
+        <source>all readings count for %1</source>
+        <translation>alle Stände gelten für %1</translation>
     </message>
     <message>
         <source>the time for all:</source>
@@ -9324,8 +9324,8 @@
         <translation>Eingabe: nächstes Feld · Strg+Eingabe: Rundgang speichern ·</translation>
     </message>
     <message>
-        <source>Two weeks to fill in by hand, in front of the meters:</source>
-        <translation>Zwei Wochen zum Ausfüllen von Hand, vor den Zählern:</translation>
+        <source>A paper sheet for two weeks of rounds:</source>
+        <translation>Ein Blatt für zwei Wochen Rundgänge:</translation>
     </message>
     <message>
         <source>Round sheet as P&amp;DF…</source>
@@ -10718,7 +10718,7 @@ Ein Klick zeigt sie größer.</numerusform>
         <translation>&amp;Für diesen Sud speichern</translation>
     </message>
     <message>
-        <source>nothing stored changes</source>
+        <source>the record does not change</source>
         <translation>Gespeichertes bleibt</translation>
     </message>
     <message>
@@ -11581,8 +11581,8 @@ Sicherheit:%1</translation>
         <translation>%1 · %2, %3</translation>
     </message>
     <message>
-        <source>Enter on a round: correct it, or type one that was missed. Enter there goes on to the next one.</source>
-        <translation>Eingabe auf einem Rundgang: berichtigen, oder einen versäumten tippen. Eingabe dort geht weiter zum nächsten.</translation>
+        <source>Press Enter on a round to correct it, or to type one that was missed.</source>
+        <translation>Eingabe auf einem Rundgang berichtigt ihn oder trägt einen versäumten ein.</translation>
     </message>
     <message>
         <source>Underlined: corrected, with what it was before.</source>

@@ -44,7 +44,7 @@ void RoundTime::setNow(Instant now, const Zone& zone, Milliseconds doubt)
     m_doubt = doubt;
     m_zone = zone;
     if (!m_field->isVisibleTo(this))
-        m_words->setText(Words::tr("the time is %1 for all").arg(shown(localClockText(now, zone))));
+        m_words->setText(Words::tr("all readings count for %1").arg(shown(localClockText(now, zone))));
 }
 
 void RoundTime::startTyping()

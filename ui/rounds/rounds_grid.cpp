@@ -121,8 +121,8 @@ QLayout* RoundsGrid::makeFoot()
 
 QString RoundsGrid::legendText() const
 {
-    QStringList parts{Words::tr("Enter on a round: correct it, or type one that was missed. Enter "
-                                "there goes on to the next one.")};
+    QStringList parts{
+        Words::tr("Press Enter on a round to correct it, or to type one that was missed.")};
     if (m_model->anyCorrected())
         parts << Words::tr("Underlined: corrected, with what it was before.");
     if (m_model->anyMissed())

@@ -117,8 +117,7 @@ QWidget* RoundsPage::makePaperRow()
     auto* row = new QWidget(this);
     auto* layout = new QHBoxLayout(row);
     layout->setContentsMargins(spacing::card, 0, 0, 0);
-    QLabel* words =
-        makeLabel(Words::tr("Two weeks to fill in by hand, in front of the meters:"), "muted", row);
+    QLabel* words = makeLabel(Words::tr("A paper sheet for two weeks of rounds:"), "muted", row);
     words->setWordWrap(false);
     layout->addWidget(words);
     auto* pdf = new QPushButton(Words::tr("Round sheet as P&DF…"), row);

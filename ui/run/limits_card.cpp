@@ -63,7 +63,7 @@ LimitsCard::LimitsCard(QWidget* parent)
       m_save(new QPushButton(Words::tr("&Save for this batch"), this)),
       m_back(new QPushButton(Words::tr("Back to its &own"), this))
 {
-    setSecondaryText(Words::tr("nothing stored changes"));
+    setSecondaryText(Words::tr("the record does not change"));
     m_tolerance->setPageStep(5);
     m_tolerance->setAccessibleName(Words::tr("Hold band, ±"));
     m_ignoreShorterThan->setToolTip(Words::tr("Excursions shorter than this do not count."));
