@@ -131,6 +131,7 @@ void JournalDialog::layOut()
     buttons->addButton(m_remove, QDialogButtonBox::ActionRole);
     for (QPushButton* button : {m_save, m_remove, buttons->button(QDialogButtonBox::Close)})
         button->setAutoDefault(false);
+    setRole(m_save, "main");
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* column = new QVBoxLayout(this);
     column->addWidget(m_batch);

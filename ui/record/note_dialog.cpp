@@ -78,6 +78,7 @@ void NoteDialog::layOut()
     form->addRow(Words::tr("&Note"), m_text);
     auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
     QPushButton* saveButton = buttons->addButton(Words::tr("&Save"), QDialogButtonBox::AcceptRole);
+    setRole(saveButton, "main");
     connect(saveButton, &QPushButton::clicked, this, &NoteDialog::save);
     connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
     auto* column = new QVBoxLayout(this);

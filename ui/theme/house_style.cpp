@@ -66,11 +66,10 @@ bool isBare(const QWidget* widget)
     return role == "page" || role == "fold";
 }
 
-bool isMain(const QStyleOption& option, const QWidget* widget)
+/// The one button of a page or dialog to press first.
+bool isMain(const QWidget* widget)
 {
-    if (isBare(widget))
-        return false;
-    return (option.state & QStyle::State_On) || roleOf(widget) == "main";
+    return roleOf(widget) == "main";
 }
 
 /// A tab of the window, or the heading of a card that folds: text on the page, with a line below
@@ -93,6 +92,8 @@ ControlLook buttonLook(const QStyleOption& option, bool strong, const Colours& c
     if (!(option.state & QStyle::State_Enabled))
         return {Qt::transparent, c.cardEdge, 1.0, 5.0};
     ControlLook look{strong ? c.strong : c.button, strong ? c.strong : c.buttonEdge, 1.0, 5.0};
+    if (option.state & QStyle::State_On && !strong) // pressed in; only the main button is filled
+        look.ground = c.chosen;
     if (option.state & QStyle::State_Sunken && !strong)
         look.ground = mixed(c.fieldEdge, c.button, 0.35);
     if (option.state & QStyle::State_HasFocus)
@@ -107,10 +108,10 @@ void paintButton(QPainter& painter, const QStyleOption& option, const QWidget* w
 {
     if (isBare(widget))
         return paintBareButton(painter, option, roleOf(widget) == "page", c);
-    const ControlLook look = buttonLook(option, isMain(option, widget), c);
+    const ControlLook look = buttonLook(option, isMain(widget), c);
     paintBox(painter, option.rect, look);
     // The focus colour and that of a strong button are similar: a line separates them.
-    if (option.state & QStyle::State_HasFocus && isMain(option, widget))
+    if (option.state & QStyle::State_HasFocus && isMain(widget))
         paintBox(painter, option.rect.adjusted(2, 2, -2, -2),
                  {Qt::transparent, c.strongText, 1.0, 4.0});
 }
@@ -177,10 +178,10 @@ void paintButtonText(QPainter& painter, const QStyleOption& option, const QWidge
     const bool quietTab = roleOf(widget) == "page" && !(option.state & QStyle::State_On);
     QRect rect = option.rect.adjusted(left ? 13 : fold ? 4 : 2, 0, -2, 0);
     painter.save();
-    painter.setPen(!enabled                 ? mixed(c.muted, c.page, 0.7)
-                   : isMain(option, widget) ? c.strongText
-                   : quietTab               ? c.muted
-                                            : c.text);
+    painter.setPen(!enabled         ? mixed(c.muted, c.page, 0.7)
+                   : isMain(widget) ? c.strongText
+                   : quietTab       ? c.muted
+                                    : c.text);
     painter.drawText(rect,
                      (left || fold ? Qt::AlignLeft : Qt::AlignHCenter) | Qt::AlignVCenter |
                          (style.styleHint(QStyle::SH_UnderlineShortcut, &option, widget)

@@ -34,6 +34,11 @@ QPalette paletteOf(const Colours& c)
     return palette;
 }
 
+bool isBold(const QByteArray& role)
+{
+    return role == "title" || role == "caretitle" || role == "main" || role == "fold";
+}
+
 } // namespace
 
 Scheme systemScheme(const QPalette& desktop)
@@ -53,18 +58,18 @@ void dress(QApplication& application, Scheme scheme)
 
 void setRole(QWidget* widget, const char* role)
 {
-    if (widget->property("role").toByteArray() == role)
+    const QByteArray before = widget->property("role").toByteArray();
+    if (before == role)
         return;
     widget->setProperty("role", role);
     // Before that, Qt applies the style later itself.
     if (widget->testAttribute(Qt::WA_WState_Polished))
         widget->style()->polish(widget);
     widget->update();
-    const QByteArray part(role);
-    if (part == "title" || part == "caretitle" || part == "main" || part == "fold") {
-        QFont bold = widget->font();
-        bold.setWeight(QFont::DemiBold);
-        widget->setFont(bold);
+    if (isBold(before) != isBold(role)) {
+        QFont font = widget->font();
+        font.setWeight(isBold(role) ? QFont::DemiBold : QFont::Normal);
+        widget->setFont(font);
     }
 }
 
