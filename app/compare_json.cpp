@@ -249,6 +249,7 @@ std::string compareJson(const SideBySide& review)
     json["a"] = review.a;
     json["b"] = review.b;
     json["currency"] = jsonCurrency(review.settings.currency);
+    json["headline"] = review.glance.answer;
     json["measures"] = Json::array();
     for (const analysis::Measure& measure : review.measures)
         json["measures"].push_back(measureJson(measure, review.settings));

@@ -25,8 +25,12 @@ std::string indented(const std::vector<std::string>& lines)
 
 std::string headText(const SideBySide& review)
 {
-    std::string text = "A is " + review.a + ", B is " + review.b + ".\n" +
-                       emphasized(review.text.headline) + "\n" + review.text.belowHeadline + "\n";
+    std::string text =
+        "A is " + review.a + ", B is " + review.b + ".\n" + emphasized(review.glance.answer) + "\n";
+    for (const std::string& sentence : {review.text.headline, review.text.belowHeadline}) {
+        if (sentence != review.glance.answer)
+            text += sentence + "\n";
+    }
     if (!review.ofSetups && review.alignment.stage)
         text += "Counted from " + review.text.alignedFrom + ".\n";
     if (!review.text.scope.empty())

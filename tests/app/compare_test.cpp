@@ -30,6 +30,22 @@ protected:
 
 std::unique_ptr<Program> CompareCommand::s_program;
 
+TEST_F(CompareCommand, BeginsWithTheSentenceOfTheWindow)
+{
+    for (const std::vector<std::string>& sides :
+         {std::vector<std::string>{"Loop", "Cabinet"}, {"Ale 1", "Ale 2"}}) {
+        std::vector<std::string> asJson = sides;
+        asJson.push_back("--json");
+        const auto headline = compare(asJson).json()["headline"].get<std::string>();
+        ASSERT_THAT(headline, ::testing::AnyOf(HasSubstr(sides.front()), HasSubstr(sides.back())));
+        const Outcome text = compare(sides);
+        EXPECT_THAT(text.out, ::testing::StartsWith("A is " + sides.front() + ", B is " +
+                                                    sides.back() + ".\n" + headline + "\n"));
+        const std::size_t first = text.out.find(headline);
+        EXPECT_EQ(text.out.find(headline, first + 1), std::string::npos) << "only once";
+    }
+}
+
 TEST_F(CompareCommand, PrintsAllOfTwoSetups)
 {
     const Outcome outcome = compare({"Loop", "Cabinet"});

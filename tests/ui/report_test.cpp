@@ -78,6 +78,7 @@ QStringList figuresOf(const Document& document)
 TEST_F(ReportTest, TwoBatchesSideBySideHaveEveryPartOfTheScreen)
 {
     const Document document = of({"Pale 1", "Pale 2"});
+    ASSERT_TRUE(document.glance) << "beside the picture's chart";
     EXPECT_THAT(figuresOf(document),
                 ::testing::IsSupersetOf<QString>({"Energy of both over the same elapsed time",
                                                   "Deviation of both from target",

@@ -94,6 +94,8 @@ struct Document {
     QString headline; ///< the headline of a picture
     /// Above the headline of a picture, the first one largest; usually empty.
     std::vector<LargeFigure> largeFigures;
+    /// Beside the figure of a picture, above it if the picture is upright; usually null.
+    std::shared_ptr<const ui::Picture> glance;
     QString footer;  ///< logbook, program, date made
     bool us = false; ///< uses Letter paper by default
     std::vector<Block> blocks;

@@ -107,12 +107,16 @@ QString glanceWords(const results::PairGlance& glance)
     return lines.join(u' ');
 }
 
-/// Of two setups, which have no energy over the same time. First, so that it is the picture.
+/// Of two setups, which have no energy over the same time, the first figure, so that it is the
+/// picture. Of two batches it only goes beside the picture's chart.
 void addGlance(Document& document, const SideBySide& pair, const ui::PairSides& sides)
 {
-    if (!pair.ofSetups)
+    auto bars = std::make_shared<ui::PairBarsPicture>(pair.glance, pair.ofSetups, sides);
+    if (!pair.ofSetups) {
+        if (!bars->empty())
+            document.glance = bars;
         return;
-    auto bars = std::make_shared<ui::PairBarsPicture>(pair.glance, true, sides);
+    }
     if (!bars->empty())
         document.add(Figure{bars, ui::Words::tr("At a glance"), glanceWords(pair.glance), {}});
     auto energies = std::make_shared<ui::BatchEnergiesPicture>(pair.energyA, pair.energyB, sides);

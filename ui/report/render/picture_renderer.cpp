@@ -95,6 +95,36 @@ double paintLargeFigures(QPainter& painter, QPointF at, double width,
     return place.y() + line - at.y();
 }
 
+void paintAt(QPainter& painter, const QRectF& room, const ui::Picture& picture,
+             const PictureLook& look)
+{
+    painter.save();
+    painter.translate(room.topLeft());
+    picture.paint(painter, room.size(), look);
+    painter.restore();
+}
+
+/// To the left, or above if the room is upright; returns the room that it leaves.
+QRectF paintGlance(QPainter& painter, const QRectF& room, const ui::Picture& glance,
+                   const PictureLook& look)
+{
+    constexpr double gap = 14.0;
+    constexpr double share = 0.42; ///< of the room's width or, at most, height
+    const bool upright = room.height() > room.width();
+    const QSizeF size =
+        upright
+            ? QSizeF(room.width(), std::min(glance.heightFor(room.width()), 0.5 * room.height()))
+            : QSizeF(share * room.width(), room.height());
+    const double scale = std::min(1.0, size.height() / glance.heightFor(size.width()));
+    painter.save(); // smaller where it needs more height than there is
+    painter.translate(room.topLeft());
+    painter.scale(scale, scale);
+    glance.paint(painter, size / scale, look);
+    painter.restore();
+    return upright ? room.adjusted(0.0, size.height() + gap, 0.0, 0.0)
+                   : room.adjusted(size.width() + gap, 0.0, 0.0, 0.0);
+}
+
 void paintSheet(QPainter& painter, const Document& document, QSizeF size, PictureLook look)
 {
     const ui::Colours& colours = look.colours();
@@ -116,8 +146,9 @@ void paintSheet(QPainter& painter, const Document& document, QSizeF size, Pictur
                    ui::Words::tr("There is nothing to draw yet."), look.font, colours.muted, 2);
         return;
     }
-    painter.translate(room.topLeft());
-    figure->picture->paint(painter, room.size(), look);
+    const QRectF chart =
+        document.glance ? paintGlance(painter, room, *document.glance, look) : room;
+    paintAt(painter, chart, *figure->picture, look);
 }
 
 } // namespace
