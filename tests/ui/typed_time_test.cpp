@@ -14,6 +14,7 @@
 #include <QAction>
 #include <QCalendarWidget>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QTableView>
 #include <QTest>
 #include <QToolButton>

@@ -69,6 +69,13 @@ void InstantField::layOut()
     m_problem->hide();
 }
 
+/// A field that is a window of its own is hidden while it is destroyed; the edit then loses the
+/// focus and says that it is finished.
+InstantField::~InstantField()
+{
+    m_edit->disconnect(this);
+}
+
 void InstantField::setZone(const Zone& zone)
 {
     m_zone = zone;

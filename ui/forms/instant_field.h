@@ -23,6 +23,7 @@ class InstantField : public QWidget {
     Q_OBJECT
 public:
     explicit InstantField(const QString& name, QWidget* parent = nullptr);
+    ~InstantField() override;
 
     void setZone(const Zone& zone);
     /// Sets the clock for "Now".

@@ -36,6 +36,12 @@ QuantityField::QuantityField(Quantity quantity, const QString& name, QWidget* pa
     connect(m_edit, &QLineEdit::editingFinished, this, [this] { number(); });
 }
 
+/// See ~InstantField.
+QuantityField::~QuantityField()
+{
+    m_edit->disconnect(this);
+}
+
 void QuantityField::setFormat(const UnitFormat& format)
 {
     m_format = format;

@@ -18,6 +18,7 @@ class QuantityField : public QWidget {
 public:
     /// `name`: the accessible name.
     QuantityField(Quantity quantity, const QString& name, QWidget* parent = nullptr);
+    ~QuantityField() override;
 
     void setFormat(const UnitFormat& format);
     /// Whether it may be empty. By default it may not.
