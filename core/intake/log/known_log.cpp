@@ -308,11 +308,15 @@ std::string askedOf(const LogRequest& request)
 Result<std::optional<KnownLog>> findKnown(const store::LogbookFile& logbook,
                                           const LogRequest& request, const ReadHook& hook)
 {
+    if (request.text || request.readUpTo || request.sheet)
+        return std::optional<KnownLog>();
     const std::string asked = askedOf(request);
     auto any = store::hasLogAskedAs(logbook, asked);
     HOLDBAND_TRY(any);
+    if (!*any)
+        return std::optional<KnownLog>();
     auto source = SourceFile::open(request.path);
-    if (!*any || request.text || request.readUpTo || request.sheet || !source)
+    if (!source) // reading it whole says why
         return std::optional<KnownLog>();
     KnownBytes bytes(std::move(*source), hook);
     const std::string head = digestOf(bytes.begin().substr(0, LogLines::headBytes));
